@@ -1,0 +1,30 @@
+package org.thresholdregister.core.decision;
+
+/** What a person decided about a test of one or both ears. */
+public enum DecisionKind {
+    /** A physician or other licensed professional found the loss not work-related, 29 CFR 1904.10(b)(6). */
+    NOT_WORK_RELATED("not-work-related"),
+    /** The loss was found, or presumed, work-related. */
+    WORK_RELATED("work-related"),
+    /** The case stands on the injury log. */
+    RECORDED("recorded"),
+    /** The entry on the log was lined out, 29 CFR 1904.10(b)(4). */
+    LINED_OUT("lined-out"),
+    /** The worker has been told in writing, 29 CFR 1910.95(g)(8)(i). */
+    NOTICE_GIVEN("notice-given"),
+    /** This test becomes the ear's baseline for the tests after it, 29 CFR 1910.95(g)(9). */
+    BASELINE("baseline"),
+    /** The test is kept and shown, never judged. */
+    INVALID_TEST("invalid-test");
+
+    private final String word;
+
+    DecisionKind(String word) {
+        this.word = word;
+    }
+
+    /** The word used in files and sentences. */
+    public String word() {
+        return word;
+    }
+}
