@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         scope = CommandLine.ScopeType.INHERIT,
         versionProvider = RegisterCommand.Version.class,
-        subcommands = HelpCommand.class)
+        subcommands = {HelpCommand.class, EvaluateCommand.class})
 public final class RegisterCommand {
 
     @Spec
