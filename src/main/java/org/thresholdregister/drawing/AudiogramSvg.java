@@ -7,7 +7,7 @@ import java.util.Set;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.HearingLevel;
 import org.thresholdregister.core.audiometry.Threshold;
-import org.thresholdregister.core.wording.ThresholdText;
+import org.thresholdregister.core.wording.Words;
 
 /**
  * Draws an audiogram as the trade draws it, as one SVG element: dB HL downward, frequency by octaves, the right ear red
@@ -210,7 +210,7 @@ public final class AudiogramSvg {
                 .attribute("data-hz", Integer.toString(frequency.hertz()))
                 .attribute("data-kind", kind(threshold));
         trace.level(frequency).ifPresent(level -> svg.attribute("data-db", Integer.toString(level)));
-        svg.attribute("data-words", ThresholdText.full(threshold));
+        svg.attribute("data-words", Words.threshold(threshold));
     }
 
     private static String kind(Threshold threshold) {

@@ -6,7 +6,7 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
-import org.thresholdregister.core.wording.ThresholdText;
+import org.thresholdregister.core.wording.Words;
 
 /**
  * The numbers of a drawing as a table, the text alternative beside it: a row for each frequency, a column for each ear
@@ -36,7 +36,7 @@ public record AudiogramTable(List<Column> columns, List<Row> rows) {
 
         /** The cells as written: {@code 25}, {@code >95}, {@code NR}, {@code not tested}. */
         public List<String> cells() {
-            return thresholds.stream().map(ThresholdText::brief).toList();
+            return thresholds.stream().map(Words::thresholdCell).toList();
         }
     }
 

@@ -2,40 +2,29 @@ package org.thresholdregister.drawing;
 
 import static java.util.stream.Collectors.joining;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
-import org.thresholdregister.core.audiometry.TestPurpose;
-import org.thresholdregister.core.wording.ThresholdText;
+import org.thresholdregister.core.wording.Words;
 
 /** The words around the drawing: its sentence, the names of its series, its lists. */
 final class DrawingText {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     private DrawingText() {}
-
-    /** "9 Mar 2026". */
-    static String day(LocalDate date) {
-        return DAY.format(date);
-    }
 
     /** "Right ear, 9 Mar 2026", "Left ear, baseline 3 Feb 2020". */
     static String seriesName(AudiogramComparison comparison, Trace trace) {
         boolean isBaseline = trace.series() == Series.BASELINE || comparison.latestIsBaseline(trace.ear());
         return earName(trace.ear()) + ", " + (isBaseline ? "baseline " : "")
-                + day(trace.test().date());
+                + Words.day(trace.test().date());
     }
 
     /** "Right ear". */
     static String earName(Ear ear) {
-        return ear.word().substring(0, 1).toUpperCase(Locale.ROOT) + ear.word().substring(1) + " ear";
+        return Words.capitalised(Words.ear(ear));
     }
 
     /**
@@ -45,7 +34,7 @@ final class DrawingText {
     static String sentence(AudiogramComparison comparison) {
         Audiogram latest = comparison.latest();
         List<String> sentences = new ArrayList<>();
-        sentences.add("Audiogram of " + day(latest.date()) + ", " + purpose(latest.purpose()) + ".");
+        sentences.add("Audiogram of " + Words.day(latest.date()) + ", " + Words.purpose(latest.purpose()) + ".");
         for (Ear ear : AudiogramComparison.EARS) {
             Optional<Audiogram> baseline = comparison.test(ear, Series.BASELINE);
             sentences.add(Frequency.AVERAGED.stream()
@@ -65,8 +54,8 @@ final class DrawingText {
 
     /** "4000 Hz 25 dB HL, baseline 5 dB HL". */
     private static String levels(Ear ear, Frequency frequency, Audiogram latest, Optional<Audiogram> baseline) {
-        return frequency.hertz() + " Hz " + ThresholdText.full(latest.threshold(ear, frequency))
-                + baseline.map(test -> ", baseline " + ThresholdText.full(test.threshold(ear, frequency)))
+        return frequency.hertz() + " Hz " + Words.threshold(latest.threshold(ear, frequency))
+                + baseline.map(test -> ", baseline " + Words.threshold(test.threshold(ear, frequency)))
                         .orElse("");
     }
 
@@ -74,11 +63,7 @@ final class DrawingText {
         if (comparison.latestIsBaseline(ear)) {
             return ", this is the baseline";
         }
-        return baseline.map(test -> ", compared with the baseline of " + day(test.date()))
+        return baseline.map(test -> ", compared with the baseline of " + Words.day(test.date()))
                 .orElse("");
-    }
-
-    private static String purpose(TestPurpose purpose) {
-        return purpose == TestPurpose.RETEST ? purpose.word() : purpose.word() + " test";
     }
 }

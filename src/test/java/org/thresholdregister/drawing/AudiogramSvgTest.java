@@ -467,7 +467,7 @@ class AudiogramSvgTest {
         assertReading(svg, RIGHT, HZ_4000, "no-response", "95", "no response at 95 dB HL");
         assertReading(svg, RIGHT, HZ_6000, "no-response", "", "no response, level not given");
         assertReading(svg, RIGHT, HZ_2000, "not-tested", "", "not tested");
-        assertReading(svg, LEFT, HZ_3000, "not-tested", "", "could not test");
+        assertReading(svg, LEFT, HZ_3000, "not-tested", "", "could not be tested");
     }
 
     private static void assertReading(

@@ -43,7 +43,7 @@ class AudiogramTableTest {
                 AudiogramTable.of(AudiogramComparison.of(latest("25 >95 NR - CNT -10 120", "0 0 0 0 0 0 0")));
         assertThat(table.rows())
                 .extracting(row -> row.cells().getFirst())
-                .containsExactly("25", ">95", "NR", "not tested", "could not test", "-10", "120");
+                .containsExactly("25", ">95", "NR", "not tested", "could not be tested", "-10", "120");
     }
 
     @Test
