@@ -3,12 +3,15 @@ package org.thresholdregister;
 import org.jspecify.annotations.NullMarked;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.thresholdregister.batch.RegisterCommand;
+import org.thresholdregister.platform.storage.RegisterOpenElsewhereCheck;
 
 /** Threshold Register: the web app over the register's data folder, and the batch commands beside it. */
 @NullMarked
 @SpringBootApplication
+@ConfigurationPropertiesScan
 public class Application {
 
     public static void main(String[] args) {
@@ -27,6 +30,8 @@ public class Application {
      * {@code --server.port=8080} and {@code --spring.profiles.active=demo}.
      */
     public static ConfigurableApplicationContext serve(String... args) {
-        return new SpringApplication(Application.class).run(args);
+        var application = new SpringApplication(Application.class);
+        application.addInitializers(new RegisterOpenElsewhereCheck());
+        return application.run(args);
     }
 }
