@@ -1,0 +1,4 @@
+package org.thresholdregister.platform.ui;
+
+/** Marks a view that shows a person's health record, which the foot of its printed page then says. */
+public interface HealthRecordPage {}

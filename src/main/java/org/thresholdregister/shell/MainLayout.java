@@ -1,0 +1,99 @@
+package org.thresholdregister.shell;
+
+import com.vaadin.flow.component.HasElement;
+import com.vaadin.flow.component.applayout.AppLayout;
+import com.vaadin.flow.component.applayout.DrawerToggle;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Footer;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.sidenav.SideNav;
+import com.vaadin.flow.component.sidenav.SideNavItem;
+import com.vaadin.flow.router.Layout;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
+import com.vaadin.flow.server.menu.MenuConfiguration;
+import com.vaadin.flow.spring.security.AuthenticationContext;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.thresholdregister.platform.security.CurrentUser;
+import org.thresholdregister.platform.security.SignedInUser;
+import org.thresholdregister.platform.ui.Dates;
+import org.thresholdregister.platform.ui.HealthRecordPage;
+
+/** What surrounds every page of the signed-in: name, menu of the role's pages, who is signed in, caution. */
+@Layout
+@AnonymousAllowed
+class MainLayout extends AppLayout {
+
+    private static final String CONTENT_ID = "content";
+
+    private final transient CurrentUser currentUser;
+    private final transient Clock clock;
+    private final Main main = new Main();
+    private final Span printedBy = new Span();
+
+    MainLayout(CurrentUser currentUser, AuthenticationContext authentication, Clock clock) {
+        this.currentUser = currentUser;
+        this.clock = clock;
+
+        var skip = new Anchor("#" + CONTENT_ID, "Skip to the page");
+        skip.addClassName("tr-skip");
+        var toggle = new DrawerToggle();
+        toggle.setAriaLabel("Menu");
+        var name = new Anchor("", "Threshold Register");
+        name.addClassName("tr-name");
+        var signedIn = new Span(currentUser.find().map(MainLayout::inWords).orElse(""));
+        signedIn.addClassName("tr-who");
+        var signOut = new Button("Sign out", click -> authentication.logout());
+        signOut.addClassName("tr-quiet");
+        addToNavbar(skip, toggle, name, signedIn, signOut);
+
+        addToDrawer(menu());
+
+        main.setId(CONTENT_ID);
+        main.getElement().setAttribute("tabindex", "-1");
+        var caution = new Paragraph(Caution.TEXT);
+        caution.addClassName("tr-caution");
+        printedBy.addClassName("tr-printed-by");
+        var page = new Div(main, new Footer(caution, printedBy));
+        page.addClassName("tr-page");
+        setContent(page);
+    }
+
+    @Override
+    public void showRouterLayoutContent(@Nullable HasElement content) {
+        main.removeAll();
+        if (content != null) {
+            main.getElement().appendChild(content.getElement());
+            printedBy.setText(printedFoot(content));
+        }
+    }
+
+    @Override
+    public void removeRouterLayoutContent(@Nullable HasElement oldContent) {
+        main.removeAll();
+    }
+
+    private static SideNav menu() {
+        var menu = new SideNav();
+        menu.setLabel("Pages");
+        MenuConfiguration.getMenuEntries().forEach(entry -> menu.addItem(new SideNavItem(entry.title(), entry.path())));
+        return menu;
+    }
+
+    private String printedFoot(HasElement content) {
+        String printed = "Threshold Register. Printed "
+                + Dates.onScreen(LocalDate.now(clock))
+                + currentUser.find().map(user -> " by " + user.displayName()).orElse("") + ".";
+        return content instanceof HealthRecordPage ? "Health record. " + printed : printed;
+    }
+
+    private static String inWords(SignedInUser user) {
+        return user.displayName() + ", " + user.role().label().toLowerCase(Locale.ROOT);
+    }
+}
