@@ -92,8 +92,12 @@ public sealed interface AgeAllowance {
                     completedYears(birthDate.get(), testDate));
         }
         return new NotKnown(
-                birthDate.map(birth -> OptionalInt.of(completedYears(birth, baselineDate))).orElse(OptionalInt.empty()),
-                birthDate.map(birth -> OptionalInt.of(completedYears(birth, testDate))).orElse(OptionalInt.empty()),
+                birthDate
+                        .map(birth -> OptionalInt.of(completedYears(birth, baselineDate)))
+                        .orElse(OptionalInt.empty()),
+                birthDate
+                        .map(birth -> OptionalInt.of(completedYears(birth, testDate)))
+                        .orElse(OptionalInt.empty()),
                 birthDate.isEmpty(),
                 sex.isEmpty());
     }

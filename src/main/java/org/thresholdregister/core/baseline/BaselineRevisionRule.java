@@ -136,8 +136,8 @@ public final class BaselineRevisionRule {
 
     private boolean propose(BaselineChange.Kind kind, Audiogram earlier, Audiogram test, Audiogram completedBy) {
         Audiogram revised = level(test) < level(earlier) ? test : earlier;
-        changes.add(new BaselineChange(
-                ear, kind, completedBy, baseline, revised, List.of(earlier.date(), test.date())));
+        changes.add(
+                new BaselineChange(ear, kind, completedBy, baseline, revised, List.of(earlier.date(), test.date())));
         startFrom(revised);
         return !revised.equals(test);
     }

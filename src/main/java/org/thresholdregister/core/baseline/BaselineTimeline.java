@@ -45,10 +45,10 @@ public final class BaselineTimeline {
         List<BaselineChange> changes = new ArrayList<>();
         for (int i = first + 1; first >= 0 && i < tests.size(); i++) {
             if (chosen.contains(tests.get(i))) {
-                Audiogram from = changes.isEmpty() ? tests.get(first) : changes.getLast().to();
+                Audiogram from =
+                        changes.isEmpty() ? tests.get(first) : changes.getLast().to();
                 Audiogram to = tests.get(i);
-                changes.add(new BaselineChange(
-                        ear, BaselineChange.Kind.DECIDED, to, from, to, List.of(to.date())));
+                changes.add(new BaselineChange(ear, BaselineChange.Kind.DECIDED, to, from, to, List.of(to.date())));
             }
         }
         return new BaselineTimeline(tests, first, changes);

@@ -31,9 +31,7 @@ final class FollowUps {
 
     private record Due(LocalDate date, Ears ears) {
         static Due earlierOf(Due one, LocalDate otherDate, Ear otherEar) {
-            return new Due(
-                    one.date.isBefore(otherDate) ? one.date : otherDate,
-                    one.ears.and(otherEar));
+            return new Due(one.date.isBefore(otherDate) ? one.date : otherDate, one.ears.and(otherEar));
         }
     }
 
@@ -72,9 +70,7 @@ final class FollowUps {
     }
 
     private void add(FollowUpKind kind, Judged judged, LocalDate date) {
-        dues.compute(
-                new Occasion(kind, judged.test()),
-                (occasion, due) -> merged(due, date, judged.ear()));
+        dues.compute(new Occasion(kind, judged.test()), (occasion, due) -> merged(due, date, judged.ear()));
     }
 
     private static Due merged(@Nullable Due due, LocalDate date, Ear ear) {
@@ -101,8 +97,8 @@ final class FollowUps {
                             FollowUpKind.BASELINE_TEST, Deadlines.baselineTestBy(from), Optional.empty(), Ears.BOTH));
         }
         LocalDate last = tests.getLast().date();
-        return Optional.of(new FollowUp(
-                FollowUpKind.ANNUAL_TEST, Deadlines.annualTestBy(last), Optional.of(last), Ears.BOTH));
+        return Optional.of(
+                new FollowUp(FollowUpKind.ANNUAL_TEST, Deadlines.annualTestBy(last), Optional.of(last), Ears.BOTH));
     }
 
     /** A test is owed neither to someone who has left nor to someone who will have left when it falls due. */

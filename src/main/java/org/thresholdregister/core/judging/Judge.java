@@ -54,7 +54,8 @@ public final class Judge {
                 .toList();
         this.timelines = PerEar.from(ear -> timeline(ear, judgedTests));
         this.tests = judgedTests.stream()
-                .filter(test -> timelines.left().holds(test) || timelines.right().holds(test))
+                .filter(test ->
+                        timelines.left().holds(test) || timelines.right().holds(test))
                 .toList();
     }
 
@@ -66,8 +67,7 @@ public final class Judge {
         for (Audiogram test : tests) {
             entries.add(compare(test));
         }
-        RecordingJudge recordingJudge =
-                new RecordingJudge(options, timelines, entries, this::decisionsOn, this::shift);
+        RecordingJudge recordingJudge = new RecordingJudge(options, timelines, entries, this::decisionsOn, this::shift);
         List<Determination> determinations = new ArrayList<>();
         for (TestEntry entry : entries) {
             recordingJudge.advanceTo(entry);
@@ -134,8 +134,8 @@ public final class Judge {
             case IS_BASELINE -> new Determination.BaselineTest(entry.test(), ear);
             case COMPARED -> {
                 ThresholdShift comparison = entry.comparison(ear).orElseThrow();
-                Optional<TestEntry> resolved =
-                        entry.resolves().filter(opening -> opening.comparison(ear).isPresent());
+                Optional<TestEntry> resolved = entry.resolves()
+                        .filter(opening -> opening.comparison(ear).isPresent());
                 yield resolved.isPresent()
                         ? new Determination.Retest(
                                 entry.test(), ear, resolved.get().test(), comparison)

@@ -53,8 +53,7 @@ final class RecordingJudge {
         this.entries = entries;
         this.decisions = decisions;
         this.measure = measure;
-        this.references =
-                PerEar.from(ear -> timelines.of(ear).firstBaseline().map(RecordingReferences::new));
+        this.references = PerEar.from(ear -> timelines.of(ear).firstBaseline().map(RecordingReferences::new));
     }
 
     /** Takes in the baselines that were improved before this test. */
@@ -79,8 +78,7 @@ final class RecordingJudge {
         Recording answer = afterDecisions(recording, decided);
         if (answer.answer() == Recordability.YES) {
             answer.comparison()
-                    .ifPresent(comparison ->
-                            referencesOf(ear).addCase(comparison.decidingTest(), endOfCase(answer)));
+                    .ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest(), endOfCase(answer)));
         }
         return answer;
     }
@@ -88,9 +86,8 @@ final class RecordingJudge {
     private Recording byOutcome(TestEntry entry, Ear ear, Outcome outcome) {
         return switch (outcome) {
             case CONFIRMED -> {
-                Audiogram deciding = entry.resolvingRetest(ear)
-                        .map(ThresholdShift::later)
-                        .orElse(entry.test());
+                Audiogram deciding =
+                        entry.resolvingRetest(ear).map(ThresholdShift::later).orElse(entry.test());
                 Comparison comparison = compare(ear, deciding);
                 yield of(comparison.forStandingShift(), comparison);
             }
@@ -112,7 +109,9 @@ final class RecordingJudge {
                 .map(later -> compare(ear, later))
                 .filter(comparison -> comparison.shifted() != Answer.UNDECIDED);
         Comparison deciding = retest.orElse(own);
-        if (retest.isEmpty() && own.shifted() == Answer.YES && windowIsOpen(entry.test().date())) {
+        if (retest.isEmpty()
+                && own.shifted() == Answer.YES
+                && windowIsOpen(entry.test().date())) {
             return of(Recordability.AWAITING_RETEST, own);
         }
         if (deciding.shifted() == Answer.YES || outcome == Outcome.CONFIRMED) {
@@ -176,12 +175,14 @@ final class RecordingJudge {
     }
 
     private static Optional<LocalDate> endOfCase(Recording recording) {
-        Optional<LocalDate> linedOut = recording.entry()
+        Optional<LocalDate> linedOut = recording
+                .entry()
                 .filter(decision -> decision.kind() == DecisionKind.LINED_OUT)
                 .map(Decision::decidedOn);
         return linedOut.isPresent()
                 ? linedOut
-                : recording.workRelatedness()
+                : recording
+                        .workRelatedness()
                         .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
                         .map(Decision::decidedOn);
     }

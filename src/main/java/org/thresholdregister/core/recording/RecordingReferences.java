@@ -12,13 +12,11 @@ public final class RecordingReferences {
     private final List<RecordingReference> references = new ArrayList<>();
 
     public RecordingReferences(Audiogram firstBaseline) {
-        references.add(
-                new RecordingReference(RecordingReference.Kind.FIRST_BASELINE, firstBaseline, Optional.empty()));
+        references.add(new RecordingReference(RecordingReference.Kind.FIRST_BASELINE, firstBaseline, Optional.empty()));
     }
 
     public void addImprovedBaseline(Audiogram baseline) {
-        references.add(
-                new RecordingReference(RecordingReference.Kind.IMPROVED_BASELINE, baseline, Optional.empty()));
+        references.add(new RecordingReference(RecordingReference.Kind.IMPROVED_BASELINE, baseline, Optional.empty()));
     }
 
     /** @param endsOn the day on which the case was lined out, from which it is no reference any more */
