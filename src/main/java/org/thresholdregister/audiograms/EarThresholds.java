@@ -7,29 +7,29 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
 
-/** One ear's thresholds, a column each. */
+/** One ear's thresholds, a column each; the name of the ear comes before the column's. */
 @Embeddable
 class EarThresholds {
 
-    @Column(name = "500")
+    @Column(name = "_500")
     private Threshold at500;
 
-    @Column(name = "1000")
+    @Column(name = "_1000")
     private Threshold at1000;
 
-    @Column(name = "2000")
+    @Column(name = "_2000")
     private Threshold at2000;
 
-    @Column(name = "3000")
+    @Column(name = "_3000")
     private Threshold at3000;
 
-    @Column(name = "4000")
+    @Column(name = "_4000")
     private Threshold at4000;
 
-    @Column(name = "6000")
+    @Column(name = "_6000")
     private Threshold at6000;
 
-    @Column(name = "8000")
+    @Column(name = "_8000")
     private Threshold at8000;
 
     @SuppressWarnings("NullAway.Init")

@@ -34,11 +34,11 @@ class StoredAudiogram {
     private TestPurpose purpose;
 
     @Embedded
-    @EmbeddedColumnNaming("left_%s")
+    @EmbeddedColumnNaming("left%s")
     private @Nullable EarThresholds left;
 
     @Embedded
-    @EmbeddedColumnNaming("right_%s")
+    @EmbeddedColumnNaming("right%s")
     private @Nullable EarThresholds right;
 
     private @Nullable BigDecimal hoursSinceNoise;
