@@ -7,32 +7,6 @@ create sequence determination_seq start with 1 increment by 100;
 create sequence follow_up_seq start with 1 increment by 100;
 create sequence import_batch_seq start with 1 increment by 1;
 
-create table worker (
-    id            bigint       not null primary key,
-    worker_id     varchar(100) not null,
-    birth_date    date,
-    sex           varchar(1),
-    family_name   varchar(200) not null,
-    given_name    varchar(200) not null,
-    hire_date     date,
-    end_date      date,
-    site          varchar(200) not null,
-    department    varchar(200) not null,
-    job_title     varchar(200) not null,
-    noise_group   varchar(200) not null,
-    twa_dba       numeric(10, 5),
-    enrolled_from date,
-    email         varchar(320) not null,
-    language      varchar(20)  not null,
-    search        varchar(510) not null,
-    version       integer      not null,
-    constraint worker_worker_id_unique unique (worker_id)
-);
-
-create index worker_site on worker (site, department);
-create index worker_department on worker (department);
-create index worker_search on worker (search, id);
-
 create table import_batch (
     id                  bigint      not null primary key,
     imported_at         timestamp with time zone not null,
@@ -55,6 +29,34 @@ create table import_batch_file (
     primary key (import_batch_id, kind)
 );
 
+create table worker (
+    id            bigint       not null primary key,
+    worker_id     varchar(100) not null,
+    birth_date    date,
+    sex           varchar(1),
+    family_name   varchar(200) not null,
+    given_name    varchar(200) not null,
+    hire_date     date,
+    end_date      date,
+    site          varchar(200) not null,
+    department    varchar(200) not null,
+    job_title     varchar(200) not null,
+    noise_group   varchar(200) not null,
+    twa_dba       numeric(12, 9),
+    enrolled_from date,
+    email         varchar(320) not null,
+    language      varchar(20)  not null,
+    search        varchar(510) not null,
+    import_batch_id bigint references import_batch (id),
+    version       integer      not null,
+    constraint worker_worker_id_unique unique (worker_id)
+);
+
+create index worker_site on worker (site, department);
+create index worker_department on worker (department);
+create index worker_search on worker (search, id);
+create index worker_import_batch on worker (import_batch_id);
+
 create table audiogram (
     id                bigint       not null primary key,
     worker_id         bigint       not null references worker (id),
@@ -74,13 +76,13 @@ create table audiogram (
     right_4000        varchar(4),
     right_6000        varchar(4),
     right_8000        varchar(4),
-    hours_since_noise numeric(10, 5),
+    hours_since_noise numeric(15, 9),
     protectors_worn   boolean,
     tester            varchar(200)  not null,
     instrument        varchar(200)  not null,
     transducer        varchar(200)  not null,
     remark            varchar(2000) not null,
-    import_batch_id   bigint references import_batch (id),
+    import_batch_id   bigint        not null references import_batch (id),
     constraint audiogram_test_unique unique (worker_id, test_date, purpose)
 );
 

@@ -47,12 +47,12 @@ class StoredAudiogram {
     private String instrument;
     private String transducer;
     private String remark;
-    private @Nullable Long importBatchId;
+    private long importBatchId;
 
     @SuppressWarnings("NullAway.Init")
     protected StoredAudiogram() {}
 
-    StoredAudiogram(long workerKey, Audiogram audiogram, TestFacts facts, @Nullable Long importBatch) {
+    StoredAudiogram(long workerKey, Audiogram audiogram, TestFacts facts, long importBatch) {
         workerId = workerKey;
         testDate = audiogram.date();
         purpose = audiogram.purpose();
@@ -67,15 +67,20 @@ class StoredAudiogram {
         importBatchId = importBatch;
     }
 
-    RecordedTest toRecordedTest() {
+    /** @throws IllegalStateException while the test is not stored */
+    long key() {
         if (id == null) {
             throw new IllegalStateException("a test that is not stored has no key");
         }
+        return id;
+    }
+
+    RecordedTest toRecordedTest() {
         var audiogram = new Audiogram.Builder(testDate, purpose);
         set(audiogram, Ear.LEFT, left);
         set(audiogram, Ear.RIGHT, right);
         return new RecordedTest(
-                id,
+                key(),
                 workerId,
                 audiogram.build(),
                 new TestFacts(

@@ -37,7 +37,6 @@ public class TestStore {
     public long add(long workerKey, Audiogram audiogram, TestFacts facts, long importBatch) {
         return audiograms
                 .save(new StoredAudiogram(workerKey, audiogram, facts, importBatch))
-                .toRecordedTest()
                 .key();
     }
 }

@@ -40,6 +40,9 @@ class Worker {
     /** Family name, given name and number, folded; also the order by name. */
     private String search;
 
+    /** The import that the worker was added by. */
+    private @Nullable Long importBatchId;
+
     @Version
     private int version;
 
@@ -47,8 +50,9 @@ class Worker {
     protected Worker() {}
 
     @SuppressWarnings("NullAway.Init")
-    Worker(WorkerDetails details) {
+    Worker(WorkerDetails details, long importBatch) {
         workerId = details.workerId();
+        importBatchId = importBatch;
         set(details);
     }
 
@@ -71,16 +75,17 @@ class Worker {
         search = SearchText.fold(familyName + " " + givenName + " " + workerId);
     }
 
-    String workerId() {
-        return workerId;
-    }
-
-    StoredWorker toStored() {
+    /** @throws IllegalStateException while the worker is not stored */
+    long key() {
         if (id == null) {
             throw new IllegalStateException("a worker that is not stored has no key");
         }
+        return id;
+    }
+
+    StoredWorker toStored() {
         return new StoredWorker(
-                id,
+                key(),
                 new WorkerDetails(
                         workerId,
                         Optional.ofNullable(birthDate),
