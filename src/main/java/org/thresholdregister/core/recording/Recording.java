@@ -24,6 +24,11 @@ public record Recording(
     /** The total hearing level that makes a shift recordable is a mean of 25 dB, 29 CFR 1904.10(a): a sum of 75. */
     private static final int LEVEL_SUM_DB = 75;
 
+    /** Whether levels with this sum have a mean of 25 dB HL or more. */
+    public static Answer isLevelReached(DecibelRange levelSum) {
+        return levelSum.isAtLeast(LEVEL_SUM_DB);
+    }
+
     /** Nothing to record, or not yet: the shift has not been found to stand. */
     public static Recording without(Recordability answer) {
         return new Recording(answer, Optional.empty(), Optional.empty(), Optional.empty());
@@ -52,7 +57,7 @@ public record Recording(
 
         /** The second test: a mean level of 25 dB HL or more. */
         public Answer levelReached() {
-            return levelSum().isAtLeast(LEVEL_SUM_DB);
+            return isLevelReached(levelSum());
         }
 
         /** The answer for a shift that stands, before anybody's decision on work-relatedness. */

@@ -55,6 +55,11 @@ public record ThresholdShift(
         return sum().isAtLeast(STANDARD_SHIFT_SUM_DB);
     }
 
+    /** Whether it would be one if no allowance for aging were made. */
+    public Answer isShiftWithoutAllowance() {
+        return uncorrectedSum().isAtLeast(STANDARD_SHIFT_SUM_DB);
+    }
+
     private DecibelRange sumOf(Function<FrequencyShift, DecibelRange> part) {
         DecibelRange sum = DecibelRange.exactly(0);
         for (FrequencyShift shift : frequencies) {
