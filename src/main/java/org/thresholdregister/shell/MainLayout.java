@@ -4,6 +4,7 @@ import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.applayout.AppLayout;
 import com.vaadin.flow.component.applayout.DrawerToggle;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Footer;
@@ -50,8 +51,11 @@ class MainLayout extends AppLayout {
         var signedIn = new Span(currentUser.find().map(MainLayout::inWords).orElse(""));
         signedIn.addClassName("tr-who");
         var signOut = new Button("Sign out", click -> authentication.logout());
-        signOut.addClassName("tr-quiet");
-        addToNavbar(skip, toggle, name, signedIn, signOut);
+        signOut.addThemeVariants(ButtonVariant.TERTIARY);
+        addToNavbar(skip, toggle, name);
+        if (currentUser.find().isPresent()) {
+            addToNavbar(signedIn, signOut);
+        }
 
         addToDrawer(menu());
 
@@ -81,7 +85,7 @@ class MainLayout extends AppLayout {
 
     private static SideNav menu() {
         var menu = new SideNav();
-        menu.setLabel("Pages");
+        menu.getElement().setAttribute("aria-label", "Pages");
         MenuConfiguration.getMenuEntries().forEach(entry -> menu.addItem(new SideNavItem(entry.title(), entry.path())));
         return menu;
     }
