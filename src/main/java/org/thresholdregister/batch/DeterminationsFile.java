@@ -25,9 +25,28 @@ import org.thresholdregister.core.shift.ThresholdShift;
 final class DeterminationsFile implements Closeable {
 
     private static final String[] COLUMNS = {
-        "worker_id", "test_date", "purpose", "ear", "rule_set", "baseline_date", "age_baseline", "age_test",
-        "shift_2000", "shift_3000", "shift_4000", "allowance_2000", "allowance_3000", "allowance_4000",
-        "average_shift", "sts", "average_level", "outcome", "recordable", "retest_by", "notify_by", "record_by"
+        "worker_id",
+        "test_date",
+        "purpose",
+        "ear",
+        "rule_set",
+        "baseline_date",
+        "age_baseline",
+        "age_test",
+        "shift_2000",
+        "shift_3000",
+        "shift_4000",
+        "allowance_2000",
+        "allowance_3000",
+        "allowance_4000",
+        "average_shift",
+        "sts",
+        "average_level",
+        "outcome",
+        "recordable",
+        "retest_by",
+        "notify_by",
+        "record_by"
     };
     private static final String[] REFERENCE_COLUMNS = {"reference_date", "reference_shift"};
 
@@ -89,7 +108,8 @@ final class DeterminationsFile implements Closeable {
         cells.add(date(judged.flatMap(row -> row.dueDates().notifyBy())));
         cells.add(date(judged.flatMap(row -> row.dueDates().recordBy())));
         if (withReference) {
-            Optional<Recording.Comparison> comparison = judged.flatMap(row -> row.recording().comparison());
+            Optional<Recording.Comparison> comparison =
+                    judged.flatMap(row -> row.recording().comparison());
             cells.add(date(comparison.map(of -> of.reference().audiogram().date())));
             cells.add(comparison.map(of -> mean(of.shift().sum())).orElse(""));
         }

@@ -46,7 +46,10 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "where the results go")
     private @Nullable Path out;
 
-    @Option(names = "--as-of", paramLabel = "DATE", description = "the day to judge on, such as 2026-03-09; today if not given")
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "the day to judge on, such as 2026-03-09; today if not given")
     private @Nullable LocalDate asOf;
 
     @Option(names = "--rules", paramLabel = "NAME", defaultValue = "osha", description = "the rule set (default: osha)")
@@ -74,8 +77,8 @@ final class EvaluateCommand implements Callable<Integer> {
         JudgingOptions options = new JudgingOptions(
                 asOf == null ? LocalDate.now() : asOf,
                 RuleSet.find(rules)
-                        .orElseThrow(() -> badUsage("--rules: there is no rule set " + rules + "; there is "
-                                + RuleSet.words() + ".")),
+                        .orElseThrow(() -> badUsage(
+                                "--rules: there is no rule set " + rules + "; there is " + RuleSet.words() + ".")),
                 oneOf(AgeCorrection.class, "--age-correction", ageCorrection),
                 oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision));
         FileSet files = FileSet.of(readable("--roster", roster), readable("--audiograms", audiograms));

@@ -75,9 +75,7 @@ final class Evaluation {
                 String workerId = history.worker().workerId();
                 results.write(workerId, judgement);
                 summary.add(
-                        Group.of(
-                                given(intake.siteOf(workerId)),
-                                given(intake.departmentOf(workerId))),
+                        Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
                         judgement.determinations().stream().map(CountedTest::of).toList());
                 workers++;
                 determinations += judgement.determinations().size();

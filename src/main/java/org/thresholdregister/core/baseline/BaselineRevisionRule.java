@@ -3,7 +3,6 @@ package org.thresholdregister.core.baseline;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +10,7 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.regulation.Answer;
 
 /**
@@ -18,83 +18,67 @@ import org.thresholdregister.core.regulation.Answer;
  * flags an ear for revision: improvement of 5 dB or more on two tests running, and a standard threshold shift that is
  * still there on a test at least six months later. They propose; under 29 CFR 1910.95(g)(9) a professional decides.
  *
- * <p>Sums of the raw levels at 2000, 3000 and 4000 Hz are compared. Improvement is never age-corrected.
+ * <p>Sums of the raw levels at 2000, 3000 and 4000 Hz are compared. Improvement is never age-corrected. The rule is
+ * shown one ear's tests in order, without the retests that stand in a window, and each proposal counts as accepted.
  */
 public final class BaselineRevisionRule {
 
     private static final int IMPROVEMENT_SUM_DB = 15;
     private static final int SHIFT_SUM_DB = 30;
-    private static final int RETEST_DAYS = 30;
     private static final int PERSISTENCE_MONTHS = 6;
 
     private final Ear ear;
     private final BiFunction<Audiogram, Audiogram, DecibelRange> correctedShiftSum;
-    private final List<BaselineChange> changes = new ArrayList<>();
     private Audiogram baseline;
     private @Nullable Audiogram firstBetter;
     private @Nullable Audiogram firstWorse;
 
-    private BaselineRevisionRule(
+    /** @param correctedShiftSum the sum of the shifts, less the allowance for aging, from one audiogram to another */
+    public BaselineRevisionRule(
             Ear ear, Audiogram baseline, BiFunction<Audiogram, Audiogram, DecibelRange> correctedShiftSum) {
         this.ear = ear;
         this.baseline = baseline;
         this.correctedShiftSum = correctedShiftSum;
     }
 
+    /** A person moved the baseline: what was waiting for a second test waits no more. */
+    public void startFrom(Audiogram newBaseline) {
+        baseline = newBaseline;
+        firstBetter = null;
+        firstWorse = null;
+    }
+
     /**
-     * All moves of the ear's baseline if every proposal is accepted when it is made, with the decided ones among them.
+     * Looks at the next test.
      *
-     * @param correctedShiftSum the sum of the shifts, less the allowance for aging, from one audiogram to another
+     * @param tests all tests of the ear, among which a better retest of this one is looked for
+     * @return the revisions that it completes, in order; a test can complete two, since it is looked at again on the
+     *     new baseline
      */
-    public static List<BaselineChange> changes(
-            Ear ear, BaselineTimeline timeline, BiFunction<Audiogram, Audiogram, DecibelRange> correctedShiftSum) {
-        Optional<Audiogram> first = timeline.firstBaseline();
-        if (first.isEmpty()) {
-            return List.of();
-        }
-        BaselineRevisionRule rule = new BaselineRevisionRule(ear, first.get(), correctedShiftSum);
-        List<Audiogram> tests = timeline.comparedTests();
-        for (Audiogram test : tests) {
-            if (test.purpose() != TestPurpose.RETEST) {
-                rule.consider(test, tests);
-            }
-            for (BaselineChange decided : timeline.changes()) {
-                if (decided.to().equals(test)) {
-                    rule.decide(decided);
-                }
-            }
-        }
-        return rule.changes;
-    }
-
-    private void decide(BaselineChange decided) {
-        changes.add(new BaselineChange(
-                ear, BaselineChange.Kind.DECIDED, decided.to(), baseline, decided.to(), decided.evidence()));
-        startFrom(decided.to());
-    }
-
-    private void consider(Audiogram test, List<Audiogram> tests) {
+    public List<BaselineChange> consider(Audiogram test, List<Audiogram> tests) {
+        List<BaselineChange> proposals = new ArrayList<>();
         if (sum(test).isEmpty() || sum(baseline).isEmpty()) {
-            return;
+            return proposals;
         }
         Audiogram considered = standInFor(test, tests);
         boolean again = true;
         while (again) {
-            again = considerImprovement(considered, test) || considerShift(considered, test);
+            again = considerImprovement(considered, proposals) || considerShift(considered, proposals);
         }
+        return proposals;
     }
 
-    /** A better retest takes the place of a test that shows a shift; no retest of it is ever a next test. */
+    /** The latest better retest takes the place of a test that shows a shift. */
     private Audiogram standInFor(Audiogram test, List<Audiogram> tests) {
         Audiogram considered = test;
         if (shift(test) == Answer.YES) {
-            LocalDate last = test.date().plusDays(RETEST_DAYS);
+            LocalDate last = Deadlines.lastRetestDay(test.date());
             for (Audiogram retest : tests) {
                 if (retest.purpose() == TestPurpose.RETEST
-                        && !retest.date().isBefore(test.date())
+                        && Audiogram.CHRONOLOGICAL.compare(test, retest) < 0
                         && !retest.date().isAfter(last)
                         && sum(retest).isPresent()
-                        && sum(retest).getAsInt() < sum(test).getAsInt()) {
+                        && level(retest) < level(test)) {
                     considered = retest;
                 }
             }
@@ -103,7 +87,7 @@ public final class BaselineRevisionRule {
     }
 
     /** Whether the baseline moved to an earlier test, so that this one must be looked at again. */
-    private boolean considerImprovement(Audiogram test, Audiogram completedBy) {
+    private boolean considerImprovement(Audiogram test, List<BaselineChange> proposals) {
         if (level(baseline) - level(test) < IMPROVEMENT_SUM_DB) {
             firstBetter = null;
             return false;
@@ -113,10 +97,10 @@ public final class BaselineRevisionRule {
             firstBetter = test;
             return false;
         }
-        return propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test, completedBy);
+        return propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test, proposals);
     }
 
-    private boolean considerShift(Audiogram test, Audiogram completedBy) {
+    private boolean considerShift(Audiogram test, List<BaselineChange> proposals) {
         switch (shift(test)) {
             case NO -> firstWorse = null;
             case UNDECIDED -> {
@@ -127,25 +111,20 @@ public final class BaselineRevisionRule {
                 if (earlier == null) {
                     firstWorse = test;
                 } else if (!test.date().isBefore(earlier.date().plusMonths(PERSISTENCE_MONTHS))) {
-                    return propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test, completedBy);
+                    return propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test, proposals);
                 }
             }
         }
         return false;
     }
 
-    private boolean propose(BaselineChange.Kind kind, Audiogram earlier, Audiogram test, Audiogram completedBy) {
+    private boolean propose(
+            BaselineChange.Kind kind, Audiogram earlier, Audiogram test, List<BaselineChange> proposals) {
         Audiogram revised = level(test) < level(earlier) ? test : earlier;
-        changes.add(
-                new BaselineChange(ear, kind, completedBy, baseline, revised, List.of(earlier.date(), test.date())));
+        proposals.add(new BaselineChange(
+                ear, kind, baseline, revised, test, test.date(), List.of(earlier.date(), test.date())));
         startFrom(revised);
         return !revised.equals(test);
-    }
-
-    private void startFrom(Audiogram newBaseline) {
-        baseline = newBaseline;
-        firstBetter = null;
-        firstWorse = null;
     }
 
     private Answer shift(Audiogram test) {

@@ -1,6 +1,5 @@
 package org.thresholdregister.core.decision;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -27,14 +26,6 @@ public record TestDecisions(List<Decision> decisions) {
     /** The latest decision on the log entry; of two made on one day, the line-out. */
     public Optional<Decision> entry() {
         return latestOf(DecisionKind.RECORDED, DecisionKind.LINED_OUT);
-    }
-
-    /** Whether the case stood on the log on that day or before. */
-    public boolean wasRecordedBy(LocalDate day) {
-        return decisions.stream()
-                .anyMatch(decision -> decision.kind() == DecisionKind.LINED_OUT
-                        || decision.kind() == DecisionKind.RECORDED
-                                && !decision.decidedOn().isAfter(day));
     }
 
     /** Of equal days, the kind named last wins. */

@@ -2,7 +2,7 @@ package org.thresholdregister.core.judging;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +39,8 @@ public final class Judge {
     private final List<Decision> decisions;
     private final List<Audiogram> tests;
     private final PerEar<BaselineTimeline> timelines;
+    private final PerEar<List<Decision>> chosenBaselines;
+    private final PerEar<Optional<BaselineRevisionRule>> revisionRules;
     private final List<BaselineChange> proposals = new ArrayList<>();
     private final List<TestEntry> entries = new ArrayList<>();
 
@@ -52,7 +54,9 @@ public final class Judge {
                 .filter(test -> test.purpose().isJudged() && !test.date().isAfter(options.asOf()))
                 .sorted(Audiogram.CHRONOLOGICAL)
                 .toList();
-        this.timelines = PerEar.from(ear -> timeline(ear, judgedTests));
+        this.timelines = PerEar.from(ear -> new BaselineTimeline(validTests(ear, judgedTests)));
+        this.chosenBaselines = PerEar.from(this::chosenBaselines);
+        this.revisionRules = PerEar.from(this::revisionRule);
         this.tests = judgedTests.stream()
                 .filter(test ->
                         timelines.left().holds(test) || timelines.right().holds(test))
@@ -60,12 +64,20 @@ public final class Judge {
     }
 
     public static WorkerJudgement judge(WorkerHistory history, JudgingOptions options) {
-        return new Judge(history, options).judge();
+        if (options.baselineRevision() != BaselineRevision.PROPOSE) {
+            return new Judge(history, options).judge();
+        }
+        WorkerJudgement asItIs = judge(history, options.withBaselineRevision(BaselineRevision.OFF));
+        WorkerJudgement ifAccepted = judge(history, options.withBaselineRevision(BaselineRevision.APPLY));
+        return new WorkerJudgement(asItIs.determinations(), asItIs.followUps(), ifAccepted.proposals());
     }
 
     private WorkerJudgement judge() {
         for (Audiogram test : tests) {
-            entries.add(compare(test));
+            moveToChosenBaselines(test);
+            TestEntry entry = compare(test);
+            entries.add(entry);
+            reviseBaselines(entry);
         }
         RecordingJudge recordingJudge = new RecordingJudge(options, timelines, entries, this::decisionsOn, this::shift);
         List<Determination> determinations = new ArrayList<>();
@@ -80,33 +92,81 @@ public final class Judge {
         return new WorkerJudgement(
                 determinations,
                 FollowUps.of(history.worker(), options.asOf(), tests, determinations, this::decisionsOn),
-                proposals);
+                List.copyOf(proposals));
     }
 
-    private BaselineTimeline timeline(Ear ear, List<Audiogram> judgedTests) {
-        List<Audiogram> valid = judgedTests.stream()
-                .filter(test -> !decisionsOn(Set.of(test.date()), ear).has(DecisionKind.INVALID_TEST))
+    private List<Audiogram> validTests(Ear ear, List<Audiogram> judgedTests) {
+        return decisions.isEmpty()
+                ? judgedTests
+                : judgedTests.stream()
+                        .filter(test -> !decisionsOn(Set.of(test.date()), ear).has(DecisionKind.INVALID_TEST))
+                        .toList();
+    }
+
+    private List<Decision> chosenBaselines(Ear ear) {
+        return decisions.stream()
+                .filter(decision -> decision.kind() == DecisionKind.BASELINE
+                        && decision.ears().include(ear))
+                .sorted(Comparator.comparing(Decision::decidedOn).thenComparing(Decision::testDate))
                 .toList();
-        Set<Audiogram> chosen = new HashSet<>();
-        for (Audiogram test : valid) {
-            if (decisionsOn(Set.of(test.date()), ear).has(DecisionKind.BASELINE)) {
+    }
+
+    private Optional<BaselineRevisionRule> revisionRule(Ear ear) {
+        return options.baselineRevision() == BaselineRevision.APPLY
+                ? timelines
+                        .of(ear)
+                        .firstBaseline()
+                        .map(first -> new BaselineRevisionRule(
+                                ear, first, (from, to) -> shift(ear, from, to).sum()))
+                : Optional.empty();
+    }
+
+    /** What a person chose before this test was made counts from it on. */
+    private void moveToChosenBaselines(Audiogram test) {
+        for (Ear ear : Ear.values()) {
+            BaselineTimeline timeline = timelines.of(ear);
+            if (!timeline.holds(test) || timeline.standing(test) != Standing.COMPARED) {
+                continue;
+            }
+            for (Decision decision : chosenBaselines.of(ear)) {
+                Audiogram from = timeline.baselineFor(test);
                 // Of several tests on the day the last stands for it, as a retest does for its test.
-                chosen.removeIf(other -> other.date().equals(test.date()));
-                chosen.add(test);
+                timeline.tests().stream()
+                        .filter(chosen -> chosen.date().equals(decision.testDate()))
+                        .reduce((earlier, later) -> later)
+                        .map(to -> new BaselineChange(
+                                ear,
+                                BaselineChange.Kind.DECIDED,
+                                from,
+                                to,
+                                to,
+                                decision.decidedOn(),
+                                List.of(to.date())))
+                        .filter(change -> change.appliesTo(test)
+                                && timeline.changes().stream().noneMatch(change::isSameDecision))
+                        .ifPresent(change -> {
+                            timeline.move(change);
+                            revisionRules.of(ear).ifPresent(rule -> rule.startFrom(change.to()));
+                        });
             }
         }
-        BaselineTimeline timeline = BaselineTimeline.of(ear, valid, chosen);
-        if (options.baselineRevision() == BaselineRevision.OFF) {
-            return timeline;
+    }
+
+    private void reviseBaselines(TestEntry entry) {
+        if (entry.resolves().isPresent()) {
+            return;
         }
-        List<BaselineChange> changes = BaselineRevisionRule.changes(
-                ear, timeline, (from, to) -> shift(ear, from, to).sum());
-        for (BaselineChange change : changes) {
-            if (change.kind() != BaselineChange.Kind.DECIDED) {
-                proposals.add(change);
+        for (Ear ear : Ear.values()) {
+            BaselineTimeline timeline = timelines.of(ear);
+            if (entry.comparison(ear).isPresent()) {
+                revisionRules.of(ear).ifPresent(rule -> {
+                    for (BaselineChange proposal : rule.consider(entry.test(), timeline.tests())) {
+                        timeline.move(proposal);
+                        proposals.add(proposal);
+                    }
+                });
             }
         }
-        return options.baselineRevision() == BaselineRevision.APPLY ? timeline.movedBy(changes) : timeline;
     }
 
     private TestEntry compare(Audiogram test) {
@@ -176,10 +236,11 @@ public final class Judge {
     private static DueDates dueDates(
             Audiogram test, Outcome outcome, Optional<ThresholdShift> retest, Recording recording) {
         LocalDate settledOn = retest.map(shift -> shift.later().date()).orElse(test.date());
-        boolean awaiting = outcome == Outcome.AWAITING_RETEST;
+        boolean retestMaySettle =
+                outcome == Outcome.AWAITING_RETEST || recording.answer() == Recordability.AWAITING_RETEST;
         return new DueDates(
-                awaiting ? Optional.of(Deadlines.lastRetestDay(test.date())) : Optional.empty(),
-                awaiting || outcome == Outcome.CONFIRMED
+                retestMaySettle ? Optional.of(Deadlines.lastRetestDay(test.date())) : Optional.empty(),
+                outcome == Outcome.AWAITING_RETEST || outcome == Outcome.CONFIRMED
                         ? Optional.of(Deadlines.noticeBy(settledOn))
                         : Optional.empty(),
                 recording.answer() == Recordability.YES

@@ -16,4 +16,8 @@ public record JudgingOptions(
     public static JudgingOptions asOf(LocalDate day) {
         return new JudgingOptions(day, RuleSet.OSHA, AgeCorrection.ON, BaselineRevision.OFF);
     }
+
+    JudgingOptions withBaselineRevision(BaselineRevision other) {
+        return new JudgingOptions(asOf, ruleSet, ageCorrection, other);
+    }
 }

@@ -28,9 +28,9 @@ import org.thresholdregister.core.shift.ThresholdShift;
  * Decides, test by test in order, whether each ear's shift is a case for the injury log, 29 CFR 1904.10, and keeps the
  * references that later tests are measured from. Each ear has its own (letters of 8 May 2003 and 9 September 2005).
  *
- * <p>While no baseline is revised by rule, the question is asked of shifts that stand against the baseline. With
- * revisions applied, the shift from the recording reference is judged in its own right, since a baseline revised for a
- * lasting shift hides it.
+ * <p>While an ear's baseline has not moved, the question is asked of shifts that stand against the baseline. Once it
+ * has, the shift from the recording reference is judged in its own right, since a baseline revised for a lasting shift
+ * hides it: the reading of 29 CFR 1904.10(b)(2)(i) that loses no case.
  */
 final class RecordingJudge {
 
@@ -60,9 +60,7 @@ final class RecordingJudge {
     void advanceTo(TestEntry entry) {
         for (Ear ear : Ear.values()) {
             for (BaselineChange change : timelines.of(ear).changes()) {
-                if (change.isForBetterHearing()
-                        && Audiogram.CHRONOLOGICAL.compare(change.completedBy(), entry.test()) < 0
-                        && seenChanges.add(change)) {
+                if (change.isForBetterHearing() && change.appliesTo(entry.test()) && seenChanges.add(change)) {
                     referencesOf(ear).addImprovedBaseline(change.to());
                 }
             }
@@ -72,7 +70,7 @@ final class RecordingJudge {
     /** The answer for a test judged by itself; entries must come in order, after {@link #advanceTo}. */
     Recording judge(TestEntry entry, Ear ear, Outcome outcome) {
         TestDecisions decided = decisions.on(entry.days(), ear);
-        Recording recording = options.baselineRevision() == BaselineRevision.APPLY
+        Recording recording = options.baselineRevision() == BaselineRevision.APPLY || baselineHasMoved(entry, ear)
                 ? inItsOwnRight(entry, ear, outcome)
                 : byOutcome(entry, ear, outcome);
         Recording answer = afterDecisions(recording, decided);
@@ -81,6 +79,10 @@ final class RecordingJudge {
                     .ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest(), endOfCase(answer)));
         }
         return answer;
+    }
+
+    private boolean baselineHasMoved(TestEntry entry, Ear ear) {
+        return timelines.of(ear).changes().stream().anyMatch(change -> change.appliesTo(entry.test()));
     }
 
     private Recording byOutcome(TestEntry entry, Ear ear, Outcome outcome) {
@@ -164,27 +166,18 @@ final class RecordingJudge {
         boolean notWorkRelated = workRelatedness
                 .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
                 .isPresent();
-        boolean open = recording.answer() == Recordability.YES || recording.answer() == Recordability.UNDECIDED;
-        // What was rightly recorded before the finding stays a case, and its entry is lined out: 1904.33(b)(1).
-        boolean recordedFirst = recording.answer() == Recordability.YES
-                && workRelatedness
-                        .filter(decision -> decided.wasRecordedBy(decision.decidedOn()))
-                        .isPresent();
-        Recordability answer = notWorkRelated && open && !recordedFirst ? Recordability.NO : recording.answer();
-        return new Recording(answer, recording.comparison(), workRelatedness, decided.entry());
+        return new Recording(
+                notWorkRelated ? Recordability.NO : recording.answer(),
+                recording.comparison(),
+                workRelatedness,
+                decided.entry());
     }
 
     private static Optional<LocalDate> endOfCase(Recording recording) {
-        Optional<LocalDate> linedOut = recording
+        return recording
                 .entry()
                 .filter(decision -> decision.kind() == DecisionKind.LINED_OUT)
                 .map(Decision::decidedOn);
-        return linedOut.isPresent()
-                ? linedOut
-                : recording
-                        .workRelatedness()
-                        .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
-                        .map(Decision::decidedOn);
     }
 
     private boolean windowIsOpen(LocalDate testDate) {

@@ -32,25 +32,15 @@ public final class YearSummary {
 
     /** Adds all that was determined about one worker; each worker is added once. */
     public void add(Group group, List<CountedTest> tests) {
-        Map<Integer, Set<TestOfDay>> annualTests = new HashMap<>();
-        Map<Integer, Map<LocalDate, DayOfPerson>> days = new HashMap<>();
+        Map<Integer, YearOfPerson> years = new HashMap<>();
         for (CountedTest test : tests) {
-            int year = test.date().getYear();
-            days.computeIfAbsent(year, y -> new HashMap<>())
-                    .computeIfAbsent(test.date(), d -> new DayOfPerson())
+            years.computeIfAbsent(test.date().getYear(), year -> new YearOfPerson())
                     .see(test);
-            if (test.purpose() == TestPurpose.ANNUAL || test.purpose() == TestPurpose.EXIT) {
-                annualTests.computeIfAbsent(year, y -> new HashSet<>()).add(new TestOfDay(test.date(), test.purpose()));
-            }
         }
-        days.forEach((year, daysOfYear) -> {
-            int annual = annualTests.getOrDefault(year, Set.of()).size();
+        years.forEach((year, person) -> {
             for (Group counted : List.of(group, group.wholeSite(), Group.EVERYBODY)) {
-                int[] values = counts.computeIfAbsent(
-                        new YearAndGroup(year, counted), key -> new int[Measure.values().length]);
-                values[Measure.WORKERS_TESTED.ordinal()]++;
-                values[Measure.ANNUAL_TESTS.ordinal()] += annual;
-                daysOfYear.values().forEach(day -> day.count(values));
+                person.count(counts.computeIfAbsent(
+                        new YearAndGroup(year, counted), key -> new int[Measure.values().length]));
             }
         });
     }
@@ -66,13 +56,37 @@ public final class YearSummary {
         return rows;
     }
 
+    /** What one person's tests of one year come to. */
+    private static final class YearOfPerson {
+        private final Map<LocalDate, DayOfPerson> days = new HashMap<>();
+        private final Set<TestOfDay> annualTests = new HashSet<>();
+        private final Set<TestOfDay> undecidedTests = new HashSet<>();
+
+        void see(CountedTest test) {
+            days.computeIfAbsent(test.date(), date -> new DayOfPerson()).see(test);
+            TestOfDay ofBothEars = new TestOfDay(test.date(), test.purpose());
+            if (test.purpose() == TestPurpose.ANNUAL || test.purpose() == TestPurpose.EXIT) {
+                annualTests.add(ofBothEars);
+            }
+            if (test.outcome() == Outcome.UNDECIDED) {
+                undecidedTests.add(ofBothEars);
+            }
+        }
+
+        void count(int[] values) {
+            values[Measure.WORKERS_TESTED.ordinal()]++;
+            values[Measure.ANNUAL_TESTS.ordinal()] += annualTests.size();
+            values[Measure.UNDECIDED_TESTS.ordinal()] += undecidedTests.size();
+            days.values().forEach(day -> day.count(values));
+        }
+    }
+
     /** What one person's tests of one date come to. */
     private static final class DayOfPerson {
         private boolean found;
         private boolean confirmed;
         private boolean awaiting;
         private boolean notConfirmed;
-        private boolean undecided;
         private boolean recordable;
 
         void see(CountedTest test) {
@@ -83,7 +97,6 @@ public final class YearSummary {
             confirmed |= test.outcome() == Outcome.CONFIRMED;
             awaiting |= test.outcome() == Outcome.AWAITING_RETEST;
             notConfirmed |= test.outcome() == Outcome.NOT_CONFIRMED;
-            undecided |= test.outcome() == Outcome.UNDECIDED;
             recordable |= test.recordable().filter(Recordability.YES::equals).isPresent();
         }
 
@@ -92,7 +105,6 @@ public final class YearSummary {
             add(values, Measure.SHIFTS_CONFIRMED, confirmed);
             add(values, Measure.SHIFTS_AWAITING_RETEST, awaiting && !confirmed);
             add(values, Measure.SHIFTS_NOT_CONFIRMED, notConfirmed && !awaiting && !confirmed);
-            add(values, Measure.UNDECIDED_TESTS, undecided);
             add(values, Measure.RECORDABLE_CASES, recordable);
         }
 

@@ -11,13 +11,12 @@ public final class ProposalWording {
 
     public static String reason(BaselineChange proposal) {
         String days = proposal.evidence().stream().map(Words::day).collect(Collectors.joining(" and "));
-        String finding =
-                switch (proposal.kind()) {
-                    case PERSISTENT_IMPROVEMENT -> "5 dB or more better than the baseline on the tests of " + days;
-                    case PERSISTENT_SHIFT ->
-                        "A standard threshold shift on the tests of " + days + ", six months or more apart";
-                    case DECIDED -> "Chosen on the test of " + days;
-                };
+        String finding = switch (proposal.kind()) {
+            case PERSISTENT_IMPROVEMENT -> "5 dB or more better than the baseline on the tests of " + days;
+            case PERSISTENT_SHIFT ->
+                "A standard threshold shift on the tests of " + days + ", six months or more apart";
+            case DECIDED -> "Chosen on the test of " + days;
+        };
         return finding + "; mean level " + mean(proposal, true) + " at the baseline, " + mean(proposal, false)
                 + " on the test of " + Words.day(proposal.to().date()) + ". A professional decides.";
     }

@@ -55,7 +55,7 @@ class BaselineRevisionVectorsTest {
 
     private static String describe(BaselineChange change) {
         String reason = change.isForBetterHearing() ? "improvement" : "persistent STS";
-        return "on " + change.completedBy().date() + ": " + reason + ", new baseline "
+        return "on " + change.decidedOn() + ": " + reason + ", new baseline "
                 + change.to().date();
     }
 

@@ -43,13 +43,16 @@ class RecordabilityVectorsTest {
     private static final Pattern LATER_ROW =
             Pattern.compile("(\\S+) (left|right): sts (\\w+), ([a-z-]+), recordable ([a-z-]+)");
 
-    /** What was decided in rows H01 to H05, in the terms of the decisions file. */
+    /**
+     * What was decided in rows H01 to H05, in the terms of the decisions file. H02, recorded and then found not
+     * work-related, is the line-out that follows: the finding by itself makes a case none, whenever it comes.
+     */
     private static final Map<String, List<Decision>> DECISIONS = Map.of(
             "H01", List.of(decision("2026-04-01", DecisionKind.NOT_WORK_RELATED, "2026-04-10")),
             "H02",
                     List.of(
                             decision("2026-04-01", DecisionKind.RECORDED, "2026-04-30"),
-                            decision("2026-04-01", DecisionKind.NOT_WORK_RELATED, "2026-06-20")),
+                            decision("2026-04-01", DecisionKind.LINED_OUT, "2026-06-20")),
             "H03", List.of(decision("2026-04-01", DecisionKind.WORK_RELATED, "2026-04-10")),
             "H04", List.of(decision("2024-04-01", DecisionKind.NOT_WORK_RELATED, "2024-04-20")),
             "H05",
