@@ -134,6 +134,11 @@ public final class Intake {
         return keptLines.getOrDefault(table, new BitSet());
     }
 
+    /** What the files say of workers and tests, and beyond them what is on record; for reading a file a second time. */
+    ExistingRecords known(ExistingRecords existing) {
+        return new Known(existing);
+    }
+
     /** What the files say, before what is on record. */
     private final class Known implements ExistingRecords {
         private final ExistingRecords existing;

@@ -27,5 +27,10 @@ public enum ProblemKind {
     NO_SUCH_TEST,
     SAME_ROW_AGAIN,
     CONTRADICTING_WORKERS,
-    CONTRADICTING_TESTS
+    CONTRADICTING_TESTS,
+    /** Found only where files are added to a register, as are the kinds below. */
+    TEXT_TOO_LONG_TO_KEEP,
+    WORKER_OF_ANOTHER_SITE,
+    DIFFERS_FROM_TEST_ON_RECORD,
+    DECISION_OF_ANOTHER_ROLE
 }

@@ -60,6 +60,15 @@ final class ProblemWording {
             case CONTRADICTING_TESTS ->
                 "Another row for this worker, day and purpose says something else: " + detail + ". Nobody can tell"
                         + " which is right, so none is used. Keep just the right one.";
+            case TEXT_TOO_LONG_TO_KEEP -> "The text is longer than " + detail + " characters. Shorten it.";
+            case WORKER_OF_ANOTHER_SITE ->
+                "The worker belongs to a site that you do not look after, now or by this row. Ask someone who looks"
+                        + " after both.";
+            case DIFFERS_FROM_TEST_ON_RECORD ->
+                "The register holds a test of this worker, day and purpose that says something else in: " + detail
+                        + ". What is on record is kept. Look up which is right.";
+            case DECISION_OF_ANOTHER_ROLE ->
+                "Decisions of this kind are a safety officer's to enter. Ask one to import this file.";
         };
     }
 }

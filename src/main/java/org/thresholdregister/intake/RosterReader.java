@@ -55,6 +55,7 @@ public final class RosterReader {
                 row.text(RosterColumn.GIVEN_NAME),
                 hireDate,
                 endDate(row, hireDate),
+                row.isGivenBlank(RosterColumn.END_DATE),
                 row.text(RosterColumn.SITE),
                 row.text(RosterColumn.DEPARTMENT),
                 row.text(RosterColumn.JOB_TITLE),

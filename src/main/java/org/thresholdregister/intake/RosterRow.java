@@ -10,6 +10,7 @@ import org.thresholdregister.core.judging.WorkerFacts;
 /**
  * One worker of a roster file. Texts are empty where nothing is given.
  *
+ * @param endDateLeftBlank the file has the column and nothing in this row's cell: the worker has not left
  * @param twaDba the worker's noise exposure as an eight-hour time-weighted average in dBA, 0 to 140
  * @param enrolledFrom first day at or above the action level
  * @param language the language for letters: English or Spanish
@@ -24,6 +25,7 @@ public record RosterRow(
         String givenName,
         Optional<LocalDate> hireDate,
         Optional<LocalDate> endDate,
+        boolean endDateLeftBlank,
         String site,
         String department,
         String jobTitle,

@@ -47,6 +47,14 @@ final class Row<C extends Enum<C> & Column> {
         return CellReader.trim(raw(column));
     }
 
+    /** Whether the row has a cell for this column and nothing stands in it. */
+    boolean isGivenBlank(C column) {
+        int position = header.position(column);
+        return position != Header.ABSENT
+                && position < cells.length
+                && cell(column).isEmpty();
+    }
+
     /** A cell of a person's own words. */
     String text(C column) {
         String text = CellReader.withoutFormulaGuard(cell(column));
