@@ -1,11 +1,11 @@
 package org.thresholdregister.sample;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
@@ -20,8 +20,9 @@ import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.recording.Recordability;
 
 /**
- * What the plant did about the shifts that the rule engine confirms: a written notice, and for a case an entry on the
- * log or a physician's finding that work had no part in it. Nearly all of it is done in time; a few are forgotten.
+ * What the plant did about the shifts and cases that the rule engine finds: a written notice of a confirmed shift, and
+ * for a case an entry on the log or a physician's finding that work had no part in it. Nearly all of it is done in time;
+ * a few are forgotten.
  */
 final class Filing {
 
@@ -46,43 +47,50 @@ final class Filing {
     }
 
     void file() {
-        Optional<Judged> next = nextStanding(LocalDate.MIN);
+        Optional<LocalDate> next = nextDay(LocalDate.MIN);
         while (next.isPresent()) {
-            LocalDate day = next.get().test().date();
-            giveNotice(standing(day));
-            settleCases(standing(day));
-            next = nextStanding(day);
+            LocalDate day = next.get();
+            giveNotice(onDay(day).filter(Filing::isConfirmed).toList());
+            settleCases(onDay(day).filter(Filing::isOpenCase).toList());
+            next = nextDay(day);
         }
     }
 
-    private Optional<Judged> nextStanding(LocalDate after) {
-        return standing().stream()
-                .filter(judged -> judged.test().date().isAfter(after))
+    private static boolean isConfirmed(Judged judged) {
+        return judged.outcome() == Outcome.CONFIRMED;
+    }
+
+    /** A case may be due even where a revised baseline shows no shift any more. */
+    private static boolean isOpenCase(Judged judged) {
+        return judged.recording().answer() == Recordability.YES
+                && judged.recording().entry().isEmpty();
+    }
+
+    private Optional<LocalDate> nextDay(LocalDate after) {
+        return judged().filter(judged -> isConfirmed(judged) || isOpenCase(judged))
+                .map(judged -> judged.test().date())
+                .filter(day -> day.isAfter(after))
                 .findFirst();
     }
 
-    private List<Judged> standing(LocalDate day) {
-        return standing().stream()
-                .filter(judged -> judged.test().date().equals(day))
-                .toList();
+    private Stream<Judged> onDay(LocalDate day) {
+        return judged().filter(judged -> judged.test().date().equals(day));
     }
 
-    /** The confirmed shifts, in order, with the decisions made so far taken into account. */
-    private List<Judged> standing() {
+    /** The tests as the engine judges them in the light of the decisions made so far, in order. */
+    private Stream<Judged> judged() {
         List<Audiogram> audiograms =
                 worker.tests.stream().map(HearingTest::audiogram).toList();
         WorkerHistory history = new WorkerHistory(worker.facts(), audiograms, worker.decisions);
-        List<Judged> standing = new ArrayList<>();
-        for (var determination :
-                Judge.judge(history, JudgingOptions.asOf(TODAY)).determinations()) {
-            if (determination instanceof Judged judged && judged.outcome() == Outcome.CONFIRMED) {
-                standing.add(judged);
-            }
-        }
-        return standing;
+        return Judge.judge(history, JudgingOptions.asOf(TODAY)).determinations().stream()
+                .filter(Judged.class::isInstance)
+                .map(Judged.class::cast);
     }
 
     private void giveNotice(List<Judged> shifts) {
+        if (shifts.isEmpty()) {
+            return;
+        }
         LocalDate settled = settledOn(shifts);
         boolean forgotten = isForgotten(settled);
         int days = dice.chance(0.95) ? dice.between(2, Deadlines.NOTICE_DAYS - 1) : dice.between(22, 40);
@@ -91,11 +99,7 @@ final class Filing {
         }
     }
 
-    private void settleCases(List<Judged> shifts) {
-        List<Judged> cases = shifts.stream()
-                .filter(judged -> judged.recording().answer() == Recordability.YES
-                        && judged.recording().entry().isEmpty())
-                .toList();
+    private void settleCases(List<Judged> cases) {
         if (cases.isEmpty() || worker.isCaseLeftOpen()) {
             return;
         }
