@@ -3,6 +3,7 @@ package org.thresholdregister.intake;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.thresholdregister.core.audiometry.Audiogram;
@@ -17,23 +18,8 @@ import org.thresholdregister.intake.CellReader.Words;
 public final class AudiogramReader {
 
     private static final BigDecimal MOST_HOURS = BigDecimal.valueOf(999_999);
-    private static final Words<TestPurpose> PURPOSES = new Words<>(TestPurpose.class, TestPurpose::word);
-    private static final Words<YesNo> YES_NO = new Words<>(YesNo.class, YesNo::word);
-
-    private enum YesNo {
-        YES("yes"),
-        NO("no");
-
-        private final String word;
-
-        YesNo(String word) {
-            this.word = word;
-        }
-
-        String word() {
-            return word;
-        }
-    }
+    private static final Words<TestPurpose> PURPOSES = new Words<>(List.of(TestPurpose.values()), TestPurpose::word);
+    private static final Words<Boolean> YES_NO = new Words<>(List.of(true, false), yes -> yes ? "yes" : "no");
 
     private final LocalDate asOf;
     private final ExistingRecords existing;
@@ -79,8 +65,7 @@ public final class AudiogramReader {
                 row.workerId(AudiogramColumn.WORKER_ID),
                 audiogram.build(),
                 row.decimal(AudiogramColumn.HOURS_SINCE_NOISE, MOST_HOURS),
-                row.word(AudiogramColumn.PROTECTORS_WORN, YES_NO, Effect.CELL_LEFT_BLANK)
-                        .map(word -> word == YesNo.YES),
+                row.word(AudiogramColumn.PROTECTORS_WORN, YES_NO, Effect.CELL_LEFT_BLANK),
                 row.text(AudiogramColumn.TESTER),
                 row.text(AudiogramColumn.INSTRUMENT),
                 row.text(AudiogramColumn.TRANSDUCER),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.TestPurpose;
@@ -211,12 +212,10 @@ final class AudiogramRegister {
         }
 
         private String otherLines(int row) {
-            OtherLines others = new OtherLines(lines[row]);
-            int i = groupStarts[row];
-            while (i < order.length && isSameTest(order[i], row) && others.add(lines[order[i]])) {
-                i++;
-            }
-            return others.toString();
+            IntStream group = IntStream.range(groupStarts[row], order.length)
+                    .map(i -> order[i])
+                    .takeWhile(other -> isSameTest(other, row));
+            return OtherLines.names(lines[row], group.map(other -> lines[other]));
         }
 
         void removeFromOrder() {

@@ -3,12 +3,14 @@ package org.thresholdregister.intake;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.thresholdregister.core.audiometry.HearingLevel;
 import org.thresholdregister.core.audiometry.Threshold;
 
@@ -179,21 +181,19 @@ final class CellReader {
         return c >= '0' && c <= '9';
     }
 
-    /** The words of an enumeration, looked up in any case. */
-    static final class Words<E extends Enum<E>> {
-        private final Map<String, E> values = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    /** A few values, each with the word that stands for it; found in any case. */
+    static final class Words<T> {
+        private final Map<String, T> values = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         private final String list;
 
-        Words(Class<E> type, Function<E, String> word) {
-            StringBuilder words = new StringBuilder();
-            for (E value : type.getEnumConstants()) {
-                values.put(word.apply(value), value);
-                words.append(words.isEmpty() ? "" : ", ").append(word.apply(value));
+        Words(List<T> values, Function<T, String> word) {
+            for (T value : values) {
+                this.values.put(word.apply(value), value);
             }
-            list = words.toString();
+            list = values.stream().map(word).collect(Collectors.joining(", "));
         }
 
-        Optional<E> find(String text) {
+        Optional<T> find(String text) {
             return Optional.ofNullable(values.get(text));
         }
 

@@ -2,6 +2,7 @@ package org.thresholdregister.intake;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.thresholdregister.core.audiometry.Ears;
@@ -13,8 +14,8 @@ import org.thresholdregister.intake.CellReader.Words;
 /** Reads a decisions file row by row. Whether a row stands in it twice is for the receiver of the rows to see. */
 public final class DecisionReader {
 
-    private static final Words<Ears> EARS = new Words<>(Ears.class, Ears::word);
-    private static final Words<DecisionKind> KINDS = new Words<>(DecisionKind.class, DecisionKind::word);
+    private static final Words<Ears> EARS = new Words<>(List.of(Ears.values()), Ears::word);
+    private static final Words<DecisionKind> KINDS = new Words<>(List.of(DecisionKind.values()), DecisionKind::word);
 
     private final LocalDate asOf;
     private final ExistingRecords existing;

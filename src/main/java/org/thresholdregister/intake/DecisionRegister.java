@@ -22,36 +22,38 @@ final class DecisionRegister {
 
     private record Content(int worker, Decision decision, long contentHash) {}
 
-    private final String file;
-    private final ProblemSink problems;
-    private final Map<Content, Integer> firstLines = new HashMap<>();
-    private final BitSet kept = new BitSet();
+    private record RepeatedRow(int line, String workerId, int firstLine) {}
 
-    DecisionRegister(String file, ProblemSink problems) {
-        this.file = file;
-        this.problems = problems;
-    }
+    private final Map<Content, Integer> firstLines = new HashMap<>();
+    private final List<RepeatedRow> repeated = new ArrayList<>();
 
     void add(int worker, DecisionRow row) {
         Content content = new Content(worker, row.decision(), row.contentHash());
         @Nullable Integer first = firstLines.putIfAbsent(content, row.line());
-        if (first == null) {
-            kept.set(row.line());
-            return;
+        if (first != null) {
+            repeated.add(new RepeatedRow(row.line(), row.workerId(), first));
         }
-        problems.report(new RowProblem(
-                Table.DECISIONS,
-                file,
-                row.line(),
-                DecisionColumn.WORKER_ID.columnName(),
-                row.workerId(),
-                ProblemKind.SAME_ROW_AGAIN,
-                first.toString(),
-                Effect.NOTE));
     }
 
-    /** The lines of the rows that count. */
-    BitSet keptLines() {
+    /**
+     * Reports the rows that count for nothing, once all of the file has arrived, in its order.
+     *
+     * @return the lines of the rows that count
+     */
+    BitSet settle(String file, ProblemSink problems) {
+        for (RepeatedRow row : repeated) {
+            problems.report(new RowProblem(
+                    Table.DECISIONS,
+                    file,
+                    row.line(),
+                    DecisionColumn.WORKER_ID.columnName(),
+                    row.workerId(),
+                    ProblemKind.SAME_ROW_AGAIN,
+                    Integer.toString(row.firstLine()),
+                    Effect.NOTE));
+        }
+        BitSet kept = new BitSet();
+        firstLines.values().forEach(kept::set);
         return kept;
     }
 

@@ -71,10 +71,10 @@ public final class Intake {
 
     private void readDecisions(SourceFile file, LocalDate asOf, ExistingRecords known, ProblemSink problems)
             throws IOException, UnusableFileException {
-        DecisionRegister register = new DecisionRegister(file.name(), problems);
+        DecisionRegister register = new DecisionRegister();
         DecisionReader reader = new DecisionReader(asOf, known, problems);
         rowsRead.put(Table.DECISIONS, reader.read(file, row -> register.add(number(row.workerId(), known), row)));
-        keptLines.put(Table.DECISIONS, register.keptLines());
+        keptLines.put(Table.DECISIONS, register.settle(file.name(), problems));
         decisions = register.byWorker();
     }
 

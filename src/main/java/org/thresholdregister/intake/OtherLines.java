@@ -1,34 +1,23 @@
 package org.thresholdregister.intake;
 
-/** Names the lines that contradict a line, the first few of them. */
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Names the lines that contradict a line. */
 final class OtherLines {
 
     private static final int MOST_NAMED = 10;
 
-    private final int line;
-    private final StringBuilder names = new StringBuilder();
-    private int count;
+    private OtherLines() {}
 
-    OtherLines(int line) {
-        this.line = line;
-    }
-
-    /** Adds a line, and tells whether more are wanted. */
-    boolean add(int other) {
-        if (other == line) {
-            return true;
-        }
-        if (count == MOST_NAMED) {
-            names.append(" and more");
-            return false;
-        }
-        names.append(count == 0 ? "" : ", ").append(other);
-        count++;
-        return true;
-    }
-
-    @Override
-    public String toString() {
-        return (count == 1 ? "line " : "lines ") + names;
+    /** Like {@code lines 3, 7}: of many lines the first few, the line itself left out. */
+    static String names(int line, IntStream lines) {
+        int[] others =
+                lines.filter(other -> other != line).limit(MOST_NAMED + 1).toArray();
+        String names = IntStream.of(others)
+                .limit(MOST_NAMED)
+                .mapToObj(Integer::toString)
+                .collect(Collectors.joining(", "));
+        return (others.length == 1 ? "line " : "lines ") + names + (others.length > MOST_NAMED ? " and more" : "");
     }
 }

@@ -2,14 +2,20 @@ package org.thresholdregister.intake;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -29,8 +35,10 @@ public final class ProblemSpool implements ProblemSink, Closeable {
     private static final ProblemKind[] KINDS = ProblemKind.values();
     private static final Effect[] EFFECTS = Effect.values();
 
-    private final Path file;
-    private final DataOutputStream out;
+    private final FileChannel file;
+    private final OutputStream out;
+    private final ByteArrayOutputStream encoded = new ByteArrayOutputStream();
+    private final DataOutputStream encoder = new DataOutputStream(encoded);
     private final Map<Effect, Long> counts = new EnumMap<>(Effect.class);
     private final List<Run> runs = new ArrayList<>();
     private @Nullable RowProblem latest;
@@ -46,10 +54,14 @@ public final class ProblemSpool implements ProblemSink, Closeable {
         }
     }
 
-    /** @param directory where the temporary file is made; it is removed when the spool is closed */
+    /** @param directory where the temporary file is made; it is gone when the spool is closed */
     public ProblemSpool(Path directory) throws IOException {
-        file = Files.createTempFile(directory, "problems", ".tmp");
-        out = new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(file)));
+        file = FileChannel.open(
+                Files.createTempFile(directory, "problems", ".tmp"),
+                StandardOpenOption.READ,
+                StandardOpenOption.WRITE,
+                StandardOpenOption.DELETE_ON_CLOSE);
+        out = new BufferedOutputStream(Channels.newOutputStream(file));
     }
 
     /** @throws UncheckedIOException when the temporary file cannot be written */
@@ -77,37 +89,30 @@ public final class ProblemSpool implements ProblemSink, Closeable {
     public void forEachInFileOrder(Consumer<RowProblem> action) throws IOException {
         out.flush();
         PriorityQueue<Cursor> cursors = new PriorityQueue<>();
-        try {
-            for (int i = 0; i < runs.size(); i++) {
-                cursors.add(new Cursor(runs.get(i), i));
-            }
-            Cursor cursor;
-            while ((cursor = cursors.poll()) != null) {
-                action.accept(cursor.current);
-                if (cursor.advance()) {
-                    cursors.add(cursor);
-                } else {
-                    cursor.close();
-                }
-            }
-        } finally {
-            for (Cursor cursor : cursors) {
-                cursor.close();
+        for (int i = 0; i < runs.size(); i++) {
+            cursors.add(new Cursor(runs.get(i), i));
+        }
+        Cursor cursor;
+        while ((cursor = cursors.poll()) != null) {
+            action.accept(cursor.current);
+            if (cursor.advance()) {
+                cursors.add(cursor);
             }
         }
     }
 
     private void write(RowProblem problem) throws IOException {
-        int before = out.size();
-        out.writeByte(problem.table().ordinal());
-        out.writeUTF(problem.file());
-        out.writeInt(problem.line());
-        out.writeUTF(problem.column());
-        out.writeUTF(problem.value());
-        out.writeByte(problem.kind().ordinal());
-        out.writeUTF(problem.detail());
-        out.writeByte(problem.effect().ordinal());
-        bytesWritten += out.size() - before;
+        encoded.reset();
+        encoder.writeByte(problem.table().ordinal());
+        encoder.writeUTF(problem.file());
+        encoder.writeInt(problem.line());
+        encoder.writeUTF(problem.column());
+        encoder.writeUTF(problem.value());
+        encoder.writeByte(problem.kind().ordinal());
+        encoder.writeUTF(problem.detail());
+        encoder.writeByte(problem.effect().ordinal());
+        encoded.writeTo(out);
+        bytesWritten += encoded.size();
     }
 
     private static RowProblem read(DataInputStream in) throws IOException {
@@ -125,15 +130,11 @@ public final class ProblemSpool implements ProblemSink, Closeable {
     /** Removes the temporary file. */
     @Override
     public void close() throws IOException {
-        try {
-            out.close();
-        } finally {
-            Files.deleteIfExists(file);
-        }
+        file.close();
     }
 
     /** A place in a run; of equal problems the one that arrived first comes first. */
-    private final class Cursor implements Comparable<Cursor>, Closeable {
+    private final class Cursor implements Comparable<Cursor> {
         private static final Comparator<Cursor> ORDER = Comparator.comparing(
                         (Cursor cursor) -> cursor.current, RowProblem.FILE_ORDER)
                 .thenComparingInt(cursor -> cursor.run);
@@ -145,15 +146,8 @@ public final class ProblemSpool implements ProblemSink, Closeable {
 
         Cursor(Run stretch, int run) throws IOException {
             this.run = run;
-            InputStream bytes = Files.newInputStream(file);
-            try {
-                bytes.skipNBytes(stretch.offset);
-                in = new DataInputStream(new BufferedInputStream(bytes));
-                current = read(in);
-            } catch (IOException | RuntimeException failure) {
-                bytes.close();
-                throw failure;
-            }
+            in = new DataInputStream(new BufferedInputStream(new ChannelInput(file, stretch.offset)));
+            current = read(in);
             left = stretch.problems - 1;
         }
 
@@ -171,10 +165,29 @@ public final class ProblemSpool implements ProblemSink, Closeable {
         public int compareTo(Cursor other) {
             return ORDER.compare(this, other);
         }
+    }
+
+    /** Reads a channel from a place of its own, so that several can read at once. */
+    private static final class ChannelInput extends InputStream {
+        private final FileChannel channel;
+        private long position;
+
+        ChannelInput(FileChannel channel, long position) {
+            this.channel = channel;
+            this.position = position;
+        }
 
         @Override
-        public void close() throws IOException {
-            in.close();
+        public int read() throws IOException {
+            byte[] one = new byte[1];
+            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+        }
+
+        @Override
+        public int read(byte[] bytes, int offset, int length) throws IOException {
+            int read = channel.read(ByteBuffer.wrap(bytes, offset, length), position);
+            position += Math.max(read, 0);
+            return read;
         }
     }
 }

@@ -57,7 +57,9 @@ final class RecordReader implements Closeable {
     private final ICSVParser parser;
     /** Lines that were read ahead, to be read before those of {@link #lines}. */
     private final Deque<Line> ahead = new ArrayDeque<>();
-    /** The second and later lines of the latest record. */
+    /** The first line of the latest record. */
+    private Line latest = new Line(0, "", false);
+    /** The other lines of the latest record. */
     private List<Line> continuation = List.of();
 
     RecordReader(Reader text, char separator) {
@@ -74,6 +76,7 @@ final class RecordReader implements Closeable {
         if (first == null) {
             return null;
         }
+        latest = first;
         if (first.tooLong()) {
             return new Fault(first.number(), ProblemKind.TOO_LONG, first.text());
         }
@@ -89,10 +92,14 @@ final class RecordReader implements Closeable {
         nextLine();
     }
 
-    /** Gives up all of the latest record but its first line, so that its other lines are read as records of their own. */
-    void resumeAfterFirstLine() {
+    /**
+     * Takes back the latest record, which runs over several lines: its first line is given up, and the others are read
+     * as records of their own.
+     */
+    Fault giveUpFirstLine() {
         putBack(continuation);
         continuation = List.of();
+        return new Fault(latest.number(), ProblemKind.MISPLACED_QUOTE, latest.text());
     }
 
     private Outcome recordOverSeveralLines(Line first) throws IOException {

@@ -3,6 +3,7 @@ package org.thresholdregister.intake;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,23 +14,9 @@ import org.thresholdregister.intake.CellReader.Words;
 public final class RosterReader {
 
     private static final BigDecimal HIGHEST_TWA_DBA = BigDecimal.valueOf(140);
-    private static final Words<Sex> SEXES = new Words<>(Sex.class, Sex::code);
-    private static final Words<Language> LANGUAGES = new Words<>(Language.class, Language::code);
-
-    private enum Language {
-        ENGLISH("en"),
-        SPANISH("es");
-
-        private final String code;
-
-        Language(String code) {
-            this.code = code;
-        }
-
-        String code() {
-            return code;
-        }
-    }
+    private static final Words<Sex> SEXES = new Words<>(List.of(Sex.values()), Sex::code);
+    private static final Words<Locale> LANGUAGES =
+            new Words<>(List.of(Locale.ENGLISH, Locale.of("es")), Locale::getLanguage);
 
     private final LocalDate asOf;
     private final ProblemSink problems;
@@ -76,8 +63,7 @@ public final class RosterReader {
                 row.decimal(RosterColumn.TWA_DBA, HIGHEST_TWA_DBA),
                 row.date(RosterColumn.ENROLLED_FROM, Effect.CELL_LEFT_BLANK),
                 row.text(RosterColumn.EMAIL),
-                row.word(RosterColumn.LANGUAGE, LANGUAGES, Effect.CELL_LEFT_BLANK)
-                        .map(language -> Locale.of(language.code())),
+                row.word(RosterColumn.LANGUAGE, LANGUAGES, Effect.CELL_LEFT_BLANK),
                 row.contentHash());
     }
 

@@ -87,9 +87,9 @@ final class Row<C extends Enum<C> & Column> {
     }
 
     /** One of a few words; a problem where the cell is not blank and holds none of them. */
-    <E extends Enum<E>> Optional<E> word(C column, Words<E> words, Effect ifUnknown) {
+    <T> Optional<T> word(C column, Words<T> words, Effect ifUnknown) {
         String cell = cell(column);
-        Optional<E> word = words.find(cell);
+        Optional<T> word = words.find(cell);
         if (word.isEmpty() && !cell.isEmpty()) {
             problem(column, ProblemKind.UNKNOWN_WORD, words.list(), ifUnknown);
         }
@@ -97,7 +97,7 @@ final class Row<C extends Enum<C> & Column> {
     }
 
     /** One of a few words, without which the row is left out. */
-    <E extends Enum<E>> Optional<E> requiredWord(C column, Words<E> words) {
+    <T> Optional<T> requiredWord(C column, Words<T> words) {
         requireCell(column);
         return word(column, words, Effect.ROW_LEFT_OUT);
     }

@@ -57,7 +57,7 @@ final class TableReader<C extends Enum<C> & Column> {
                 switch (outcome) {
                     case RecordReader.Fault fault -> {
                         count++;
-                        reportRow(fault.line(), "", fault.text(), fault.kind(), "", Effect.ROW_LEFT_OUT);
+                        report(fault);
                     }
                     case RecordReader.Cells cells when cells.areBlank() -> {}
                     case RecordReader.Cells cells -> {
@@ -74,18 +74,17 @@ final class TableReader<C extends Enum<C> & Column> {
         String[] values = cells.values();
         int line = cells.line();
         if (cells.lines() > 1 && !mayRunOverLines(header, values)) {
-            records.resumeAfterFirstLine();
-            reportRow(line, "", String.join(" ", values), ProblemKind.MISPLACED_QUOTE, "", Effect.ROW_LEFT_OUT);
+            report(records.giveUpFirstLine());
             return;
         }
         int extra = firstExtraCell(header, values);
         if (extra < values.length) {
-            reportRow(line, "", values[extra], ProblemKind.EXTRA_CELLS, "", Effect.ROW_LEFT_OUT);
+            report(line, "", values[extra], ProblemKind.EXTRA_CELLS, Effect.ROW_LEFT_OUT);
             return;
         }
         if (values.length < header.requiredCells()) {
             String column = header.firstRequiredFrom(values.length).columnName();
-            reportRow(line, column, "", ProblemKind.ROW_TOO_SHORT, "", Effect.ROW_LEFT_OUT);
+            report(line, column, "", ProblemKind.ROW_TOO_SHORT, Effect.ROW_LEFT_OUT);
             return;
         }
         Row<C> row = new Row<>(table, file.name(), header, line, values);
@@ -126,13 +125,17 @@ final class TableReader<C extends Enum<C> & Column> {
         for (int i = 0; i < header.size(); i++) {
             if (!header.reads(i)) {
                 ProblemKind kind = header.name(i).isEmpty() ? ProblemKind.NAMELESS_COLUMN : ProblemKind.UNKNOWN_COLUMN;
-                reportRow(headerRow.line(), CellReader.trim(headerRow.values()[i]), "", kind, "", Effect.NOTE);
+                report(headerRow.line(), CellReader.trim(headerRow.values()[i]), "", kind, Effect.NOTE);
             }
         }
     }
 
-    private void reportRow(int line, String column, String value, ProblemKind kind, String detail, Effect effect) {
-        problems.report(new RowProblem(table, file.name(), line, column, value, kind, detail, effect));
+    private void report(RecordReader.Fault fault) {
+        report(fault.line(), "", fault.text(), fault.kind(), Effect.ROW_LEFT_OUT);
+    }
+
+    private void report(int line, String column, String value, ProblemKind kind, Effect effect) {
+        problems.report(new RowProblem(table, file.name(), line, column, value, kind, "", effect));
     }
 
     private void refuseWorkbook() throws IOException, UnusableFileException {
@@ -165,7 +168,7 @@ final class TableReader<C extends Enum<C> & Column> {
     }
 
     /** The separator by which the header row names most of the columns. No other could give all the required ones. */
-    private char likeliestSeparator(TextEncoding encoding) throws IOException, UnusableFileException {
+    private char likeliestSeparator(TextEncoding encoding) throws IOException {
         char likeliest = SEPARATORS[0];
         int most = -1;
         for (char separator : SEPARATORS) {

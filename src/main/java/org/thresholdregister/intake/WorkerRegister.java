@@ -25,7 +25,7 @@ final class WorkerRegister {
     private static final byte NO_SEX = -1;
     private static final Sex[] SEXES = Sex.values();
 
-    /** A row of a worker who has several, and how they compare. */
+    /** A row of a worker who has several. */
     private record RepeatedRow(int line, int worker) {}
 
     private final Map<String, Integer> numbers = new HashMap<>();
@@ -99,32 +99,19 @@ final class WorkerRegister {
     }
 
     private void report(RepeatedRow row, String file, ProblemSink problems) {
-        String id = ids[row.worker()];
         List<Integer> all = repeatedLines.getOrDefault(row.worker(), List.of());
-        int first = all.getFirst();
         if (contradictory.get(row.worker())) {
-            OtherLines others = new OtherLines(row.line());
-            for (int i = 0; i < all.size() && others.add(all.get(i)); i++) {}
-            problems.report(new RowProblem(
-                    Table.ROSTER,
-                    file,
-                    row.line(),
-                    RosterColumn.WORKER_ID.columnName(),
-                    id,
-                    ProblemKind.CONTRADICTING_WORKERS,
-                    others.toString(),
-                    Effect.ROW_LEFT_OUT));
-        } else if (row.line() != first) {
-            problems.report(new RowProblem(
-                    Table.ROSTER,
-                    file,
-                    row.line(),
-                    RosterColumn.WORKER_ID.columnName(),
-                    id,
-                    ProblemKind.SAME_ROW_AGAIN,
-                    Integer.toString(first),
-                    Effect.NOTE));
+            String others = OtherLines.names(row.line(), all.stream().mapToInt(Integer::intValue));
+            problems.report(problem(row, file, ProblemKind.CONTRADICTING_WORKERS, others, Effect.ROW_LEFT_OUT));
+        } else if (row.line() != all.getFirst()) {
+            String first = all.getFirst().toString();
+            problems.report(problem(row, file, ProblemKind.SAME_ROW_AGAIN, first, Effect.NOTE));
         }
+    }
+
+    private RowProblem problem(RepeatedRow row, String file, ProblemKind kind, String detail, Effect effect) {
+        String column = RosterColumn.WORKER_ID.columnName();
+        return new RowProblem(Table.ROSTER, file, row.line(), column, ids[row.worker()], kind, detail, effect);
     }
 
     /** The number of a worker who counts, or {@link #UNKNOWN}. */

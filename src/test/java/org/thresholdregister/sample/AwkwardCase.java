@@ -347,7 +347,21 @@ enum AwkwardCase {
                     .latest(raised(Ears.LEFT, 20))
                     .retest("2021-03-30")
                     .latest(raised(Ears.LEFT, 15))
+                    .decided(
+                            Ears.LEFT,
+                            LocalDate.of(2021, 3, 9),
+                            DecisionKind.RECORDED,
+                            LocalDate.of(2021, 4, 5),
+                            Plant.SAFETY_OFFICER,
+                            "")
                     .annual("2022-03-08")
+                    .decided(
+                            Ears.LEFT,
+                            LocalDate.of(2021, 3, 9),
+                            DecisionKind.LINED_OUT,
+                            LocalDate.of(2022, 3, 29),
+                            Plant.SAFETY_OFFICER,
+                            "shift not persistent: gone on the test of 2022-03-08")
                     .yearly(3, 10, 2023, 2026),
             195),
     NOT_WORK_RELATED(
@@ -358,6 +372,13 @@ enum AwkwardCase {
                     .yearly(2, 20, 2018, 2023)
                     .annual("2024-02-20")
                     .retest("2024-03-12")
+                    .decided(
+                            Ears.RIGHT,
+                            LocalDate.of(2024, 2, 20),
+                            DecisionKind.NOT_WORK_RELATED,
+                            LocalDate.of(2024, 3, 18),
+                            Plant.PHYSICIAN,
+                            "sudden loss of one ear with vertigo, seen by an ear specialist in autumn 2023")
                     .yearly(2, 20, 2025, 2026),
             198),
     TWO_CASES_IN_ONE_EAR(
@@ -375,6 +396,29 @@ enum AwkwardCase {
                     .retest("2024-02-13")
                     .yearly(1, 20, 2025, 2026),
             201),
+    CASE_NOT_ENTERED(
+            "a case of October 2026 that nobody has entered on the log: overdue",
+            worker -> worker.leaveCaseOpen()
+                    .is(Sex.MALE, "1977-11-23")
+                    .worsens(Ears.BOTH, "2001-01-01", 15)
+                    .worsens(Ears.RIGHT, "2026-03-02", 25)
+                    .baseline("2017-01-18")
+                    .yearly(9, 20, 2017, 2025)
+                    .annual("2026-09-22")
+                    .retest("2026-10-13"),
+            215),
+    CASE_JUST_FOUND(
+            "a case that the retest of 20 November 2026 confirmed: seven days to enter it",
+            worker -> worker.leaveCaseOpen()
+                    .worksIn(Plant.PACKING_HALL)
+                    .is(Sex.FEMALE, "1979-04-02")
+                    .worsens(Ears.BOTH, "2003-01-01", 20)
+                    .worsens(Ears.LEFT, "2026-04-06", 25)
+                    .baseline("2016-11-21")
+                    .yearly(10, 30, 2017, 2025)
+                    .annual("2026-10-29")
+                    .retest("2026-11-20"),
+            218),
     SMALL_GROUP(
             "Maintenance at Quarry Road has four people: counts of groups under five are hidden from some readers",
             worker -> ordinary(worker.worksIn(Plant.QUARRY_ROAD_MAINTENANCE)),

@@ -220,15 +220,35 @@ class AwkwardCasesTest {
                         == 2);
         checks.put("lined out", worker -> {
             int retest = worker.retest(0);
-            return worker.shifted("left", retest) && !worker.shifted("left", retest + 1);
+            return worker.shifted("left", retest)
+                    && !worker.shifted("left", retest + 1)
+                    && worker.decided("recorded")
+                    && worker.decided("lined-out");
         });
         checks.put(
                 "not work related",
-                worker -> worker.shifted("right", worker.retest(0)) && !worker.shifted("left", worker.retest(0)));
+                worker -> worker.shifted("right", worker.retest(0))
+                        && !worker.shifted("left", worker.retest(0))
+                        && worker.count("annual") == 9
+                        && worker.decisionsOf("not-work-related") == 3);
         checks.put(
                 "two cases in one ear",
                 worker -> worker.levelSum("left", worker.retest(0)) - worker.levelSum("left", 0) >= 30
                         && worker.levelSum("left", worker.retest(1)) - worker.levelSum("left", worker.retest(0)) >= 30);
+        checks.put("case not entered", worker -> {
+            int retest = worker.tests().size() - 1;
+            return worker.shifted("right", retest)
+                    && worker.levelSum("right", retest) >= 75
+                    && worker.day(retest).plusDays(7).isBefore(LAST_DAY)
+                    && !worker.decided("recorded");
+        });
+        checks.put("case just found", worker -> {
+            int retest = worker.tests().size() - 1;
+            return worker.shifted("left", retest)
+                    && worker.levelSum("left", retest) >= 75
+                    && worker.day(retest).equals(LAST_DAY)
+                    && !worker.decided("recorded");
+        });
         checks.put(
                 "small group",
                 worker -> SampleFiles.ROSTER.stream()

@@ -133,14 +133,14 @@ final class Career {
 
     /**
      * The supervisor's review of a test of record. A baseline moves to the second of two tests in a row that show
-     * the change, at least six months apart, if it is the better of the two; common practice would also allow the first.
+     * the change, at least six months apart, unless the first was the better one: then the supervisor waits for a third.
      */
     private void review(EarRecord known, Audiogram test) {
         Ear ear = known.ear;
         if (showsShift(known, test)) {
             if (known.firstShift == null) {
                 known.firstShift = test;
-            } else if (isSecond(ear, known.firstShift, test) && dice.chance(0.75)) {
+            } else if (isSecond(ear, known.firstShift, test) && dice.chance(0.9)) {
                 revise(known, test, "shift persistent on two yearly tests");
             }
             return;
@@ -161,7 +161,7 @@ final class Career {
         return !second.date().isBefore(first.date().plusMonths(6))
                 && before.isPresent()
                 && now.isPresent()
-                && now.getAsInt() < before.getAsInt();
+                && now.getAsInt() <= before.getAsInt();
     }
 
     private void revise(EarRecord known, Audiogram test, String reason) {

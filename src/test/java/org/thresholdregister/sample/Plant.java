@@ -82,6 +82,8 @@ final class Plant {
     static final Instrument TRAVELLING = new Instrument("A-3", false);
 
     static final String AUDIOLOGIST = "S. Amadi-Rook, audiologist";
+    static final String NURSE = "N. Castañuelo, nurse";
+    static final String SAFETY_OFFICER = "E. Flintharrow, safety officer";
     static final String PHYSICIAN = "Dr I. Larkenfell, occupational physician";
 
     private static final List<String> TESTERS_AT_WORKS =
@@ -139,12 +141,24 @@ final class Plant {
         return open;
     }
 
+    /** That day, or the Friday before it at a weekend. */
+    static LocalDate workingDayUpTo(LocalDate day) {
+        LocalDate working = day;
+        while (isWeekend(working)) {
+            working = working.minusDays(1);
+        }
+        return working;
+    }
+
     /** At weekends, from 24 December to 1 January, and in the closure. */
     static boolean isClosed(LocalDate day) {
-        boolean weekend = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
         boolean midwinter = day.getMonthValue() == 12 && day.getDayOfMonth() >= 24
                 || day.getMonthValue() == 1 && day.getDayOfMonth() == 1;
-        return weekend || midwinter || isShut(day);
+        return isWeekend(day) || midwinter || isShut(day);
+    }
+
+    private static boolean isWeekend(LocalDate day) {
+        return day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
     }
 
     private static boolean isShut(LocalDate day) {

@@ -49,7 +49,8 @@ final class SampleReadme {
 
                 Beside the stories below, workers come and go with and without an exit test, some baselines are late,
                 some years are missed, some annual tests are overdue, and most shifts are retested within thirty days:
-                some confirmed, some not, a few late, some never.
+                some confirmed, some not, a few late, some never. On its day a few notices and an entry on the log are
+                overdue, and so are a dozen annual tests and two baselines.
 
                 ## Awkward on purpose
 

@@ -21,7 +21,7 @@ import org.thresholdregister.core.decision.Decision;
  * </pre>
  *
  * The first rewrites the committed sample. The second writes a roster of that many workers, who all stay for ten years
- * and are tested about ten times each, with one worker in memory at a time.
+ * and come to a baseline and about ten yearly tests each, retests aside; one worker is in memory at a time.
  */
 final class SampleRoster {
 

@@ -199,6 +199,22 @@ class SampleRosterTest {
                 .noneMatch(day -> "2020-03-23".compareTo(day) <= 0 && day.compareTo("2020-06-22") < 0);
     }
 
+    @Test
+    void aLargeWorkforceIsWrittenWorkerByWorkerWithAboutElevenTestsEach() throws IOException {
+        StringWriter rosterCsv = new StringWriter();
+        StringWriter audiogramsCsv = new StringWriter();
+        new SampleRoster(new Workforce(200, false)).write(rosterCsv, audiogramsCsv, new StringWriter());
+        List<String> tests = audiogramsCsv.toString().lines().skip(1).toList();
+
+        assertThat(rosterCsv.toString().lines()).hasSize(201);
+        assertThat(tests.stream()
+                        .filter(line -> line.contains(",baseline,") || line.contains(",annual,"))
+                        .collect(Collectors.groupingBy(line -> line.substring(0, 7), Collectors.counting())))
+                .hasSize(200)
+                .allSatisfy((_, count) -> assertThat(count).isBetween(10L, 12L));
+        assertThat(new Workforce(100_000, false).worker(7).id).isEqualTo("FG-000007");
+    }
+
     private double standardDeviationOfATest(String frequency) {
         List<Integer> differences = new ArrayList<>();
         for (WorkerFile worker : workers.values()) {

@@ -14,6 +14,7 @@ import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.judging.WorkerFacts;
 
 /** One worker in the making: the line on the roster, the tests and the decisions. A story changes it step by step. */
 final class Worker {
@@ -38,6 +39,7 @@ final class Worker {
     private boolean sexOnFile = true;
     private boolean birthDateOnFile = true;
     private boolean placeOnFile = true;
+    private boolean caseLeftOpen;
     private boolean steady;
     private @Nullable Hearing hearing;
 
@@ -118,6 +120,16 @@ final class Worker {
         return this;
     }
 
+    /** Nobody gets round to entering this worker's case. */
+    Worker leaveCaseOpen() {
+        caseLeftOpen = true;
+        return this;
+    }
+
+    boolean isCaseLeftOpen() {
+        return caseLeftOpen;
+    }
+
     /** Whether this worker's tests vary less than usual, so that a story shows what it says. */
     Worker steady(boolean nowSteady) {
         steady = nowSteady;
@@ -192,6 +204,16 @@ final class Worker {
             hearing = known;
         }
         return known;
+    }
+
+    /** What the rules may know of the worker. */
+    WorkerFacts facts() {
+        return new WorkerFacts(
+                id,
+                Optional.of(birthDate).filter(_ -> birthDateOnFile),
+                Optional.of(sex).filter(_ -> sexOnFile),
+                Optional.of(enrolled),
+                left);
     }
 
     List<HearingTest> testsInOrder() {

@@ -54,8 +54,12 @@ record WorkerFile(Row roster, List<Row> tests, List<Row> decisions) {
         return testsIn(year).getFirst();
     }
 
+    long decisionsOf(String kind) {
+        return decisions.stream().filter(decision -> decision.has("kind", kind)).count();
+    }
+
     boolean decided(String kind) {
-        return decisions.stream().anyMatch(decision -> decision.has("kind", kind));
+        return decisionsOf(kind) > 0;
     }
 
     /** The place of a retest among the tests, counting retests from 0. */

@@ -31,12 +31,13 @@ record Workforce(int size, boolean turnover) {
         Worker worker = new Worker(number, idDigits, hired, ageWhenHired);
         if (awkward.isPresent()) {
             awkward.get().happenTo(worker);
-            return worker;
+        } else {
+            if (turnover) {
+                employ(worker, dice);
+            }
+            new Career(worker, !turnover).live();
         }
-        if (turnover) {
-            employ(worker, dice);
-        }
-        new Career(worker, !turnover).live();
+        new Filing(worker).file();
         return worker;
     }
 

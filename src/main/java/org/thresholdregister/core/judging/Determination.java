@@ -89,9 +89,14 @@ public sealed interface Determination {
             return Optional.of(comparison);
         }
 
-        /** The audiogram that settled the outcome: the retest where it took the test's place, else the test itself. */
+        /** The comparison that settled the outcome: the retest's where it took the test's place, else the test's own. */
+        public ThresholdShift settlingComparison() {
+            return resolution instanceof Resolution.ByRetest(ThresholdShift retest) ? retest : comparison;
+        }
+
+        /** The audiogram that settled the outcome. */
         public Audiogram settledBy() {
-            return resolution instanceof Resolution.ByRetest(ThresholdShift retest) ? retest.later() : test;
+            return settlingComparison().later();
         }
     }
 

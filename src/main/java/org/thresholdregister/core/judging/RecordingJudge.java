@@ -106,10 +106,12 @@ final class RecordingJudge {
             return Recording.without(Recordability.AWAITING_RETEST);
         }
         Comparison own = compare(ear, entry.test());
+        boolean settledByRetest =
+                outcome == Outcome.CONFIRMED && entry.resolvingRetest(ear).isPresent();
         Optional<Comparison> retest = retestFor(entry)
                 .filter(later -> timelines.of(ear).holds(later))
                 .map(later -> compare(ear, later))
-                .filter(comparison -> comparison.shifted() != Answer.UNDECIDED);
+                .filter(comparison -> settledByRetest || comparison.shifted() != Answer.UNDECIDED);
         Comparison deciding = retest.orElse(own);
         if (retest.isEmpty()
                 && own.shifted() == Answer.YES

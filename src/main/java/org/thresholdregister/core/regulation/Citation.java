@@ -1,8 +1,8 @@
 package org.thresholdregister.core.regulation;
 
 /**
- * The place that a statement rests on, as a reader would look it up: {@code 29 CFR 1910.95(g)(10)(i)}, or a plain
- * word such as {@code common practice} where no rule text settles the point.
+ * The place that a statement rests on, as a reader would look it up:
+ * {@code 29 CFR 1910.95(g)(10)(i)}.
  */
 public record Citation(String place) {
 
@@ -26,6 +26,8 @@ public record Citation(String place) {
     public static final Citation RECORDABLE = new Citation("29 CFR 1904.10(a)");
     /** The audiogram that a shift is measured from for recording. */
     public static final Citation RECORDING_REFERENCE = new Citation("29 CFR 1904.10(b)(2)(i)");
+    /** The other official reading of the reference, which takes the current baseline. */
+    public static final Citation CURRENT_BASELINE_READING = new Citation("67 FR 77169, 17 December 2002");
     /** The level test, on the current audiogram. */
     public static final Citation RECORDING_LEVEL = new Citation("29 CFR 1904.10(b)(2)(ii)");
     /** The age allowance in recording. */
@@ -34,8 +36,6 @@ public record Citation(String place) {
     public static final Citation RECORDING_RETEST = new Citation("29 CFR 1904.10(b)(4)");
     /** The finding that a loss is not work-related. */
     public static final Citation NOT_WORK_RELATED = new Citation("29 CFR 1904.10(b)(6)");
-    /** What the rules leave open and the trade does. */
-    public static final Citation COMMON_PRACTICE = new Citation("common practice");
 
     public Citation {
         if (place.isBlank()) {

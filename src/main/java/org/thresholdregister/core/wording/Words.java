@@ -126,6 +126,20 @@ public final class Words {
         };
     }
 
+    /**
+     * For a table cell under a heading that gives the unit, as the audiogram file writes it: {@code 25}, {@code >95},
+     * {@code NR}; in words where the file has a blank, {@code DNT} or {@code CNT}.
+     */
+    public static String thresholdCell(Threshold threshold) {
+        return switch (threshold) {
+            case Threshold.Measured measured ->
+                Integer.toString(measured.level().decibels());
+            case Threshold.NoResponse noResponse ->
+                noResponse.limit().map(limit -> ">" + limit.decibels()).orElse("NR");
+            case Threshold.NotTested notTested -> threshold(notTested);
+        };
+    }
+
     /** {@code 11.67 dB}, {@code 26.67 dB or more}, or {@code not known}, for the mean of three with this sum. */
     public static String mean(DecibelRange sum) {
         OptionalInt exact = sum.exact();
@@ -141,7 +155,8 @@ public final class Words {
         return "not known";
     }
 
-    static String capitalised(String text) {
+    /** The text with its first letter a capital, to start a sentence or a heading. */
+    public static String capitalised(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

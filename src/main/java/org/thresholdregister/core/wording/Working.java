@@ -202,8 +202,11 @@ public final class Working {
         say(
                 "The retest of " + Words.day(retest.later().date()) + ", day " + day + " of " + Deadlines.RETEST_DAYS
                         + ", takes the test's place for both ears; for this ear its mean is "
-                        + Words.mean(retest.sum()) + ", " + (confirms ? "a shift" : "no shift") + ": "
-                        + Words.outcome(judged.outcome()) + ".",
+                        + Words.mean(retest.sum()) + ", " + (confirms ? "a shift" : "no shift")
+                        + switch (judged.outcome()) {
+                            case NO_SHIFT -> " either.";
+                            default -> ": " + Words.outcome(judged.outcome()) + ".";
+                        },
                 Citation.RETEST);
     }
 
@@ -220,6 +223,7 @@ public final class Working {
         Recording recording = judged.recording();
         recording.comparison().ifPresent(this::comparison);
         say(recordingAnswer(judged), recordingBasis(recording));
+        recording.comparison().ifPresent(comparison -> otherReading(judged, comparison));
         recording.workRelatedness().ifPresent(this::decided);
         recording.entry().ifPresent(this::decided);
     }
@@ -243,6 +247,28 @@ public final class Working {
                         },
                 Citation.RECORDING_REFERENCE);
         level(comparison.decidingTest(), comparison.shift().ear());
+    }
+
+    /**
+     * A baseline revised for a lasting shift that was no case divides the official readings: the rule's text measures
+     * from the first baseline, the note of 17 December 2002 from the current one.
+     */
+    private void otherReading(Judged judged, Recording.Comparison comparison) {
+        boolean revised = comparison.reference().kind() == RecordingReference.Kind.FIRST_BASELINE
+                && !judged.comparison().earlier().equals(comparison.reference().audiogram());
+        Answer fromCurrent = judged.settlingComparison().isStandardThresholdShift();
+        if (revised && fromCurrent != comparison.shifted()) {
+            say(
+                    "The official readings differ here: measured from the current baseline the shift has a mean of "
+                            + Words.mean(judged.settlingComparison().sum()) + ", "
+                            + switch (fromCurrent) {
+                                case YES -> "a shift";
+                                case NO -> "no shift";
+                                case UNDECIDED -> "undecided";
+                            }
+                            + ". A professional decides which applies.",
+                    Citation.CURRENT_BASELINE_READING);
+        }
     }
 
     private void level(Audiogram test, Ear ear) {
