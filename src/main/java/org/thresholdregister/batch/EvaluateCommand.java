@@ -1,0 +1,140 @@
+package org.thresholdregister.batch;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.RuleSet;
+import org.thresholdregister.intake.FileSet;
+import org.thresholdregister.intake.SourceFile;
+import org.thresholdregister.intake.UnusableFileException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ExitCode;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/**
+ * {@code register evaluate}: judges a roster and its audiograms without a database. Bad rows are reported and left out
+ * and never stop the run.
+ */
+@Command(
+        name = "evaluate",
+        description = "Judges a roster and its audiograms and writes the results into a folder, without a database.")
+final class EvaluateCommand implements Callable<Integer> {
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Option(names = "--roster", required = true, paramLabel = "FILE", description = "the workers (CSV)")
+    private @Nullable Path roster;
+
+    @Option(names = "--audiograms", required = true, paramLabel = "FILE", description = "their tests (CSV)")
+    private @Nullable Path audiograms;
+
+    @Option(names = "--decisions", paramLabel = "FILE", description = "what was decided before or elsewhere (CSV)")
+    private @Nullable Path decisions;
+
+    @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "where the results go")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "the day to judge on, such as 2026-03-09; today if not given")
+    private @Nullable LocalDate asOf;
+
+    @Option(names = "--rules", paramLabel = "NAME", defaultValue = "osha", description = "the rule set (default: osha)")
+    private String rules = RuleSet.OSHA.word();
+
+    @Option(
+            names = "--age-correction",
+            paramLabel = "on|off",
+            defaultValue = "on",
+            description = "whether the allowance for aging is made (default: on)")
+    private String ageCorrection = "on";
+
+    @Option(
+            names = "--baseline-revision",
+            paramLabel = "off|propose|apply",
+            defaultValue = "off",
+            description = "what is done about baselines that the guide's rules would revise (default: off)")
+    private String baselineRevision = "off";
+
+    @Option(names = "--workings", description = "also write workings.csv: each determination in sentences")
+    private boolean workings;
+
+    @Override
+    public Integer call() throws IOException {
+        JudgingOptions options = new JudgingOptions(
+                asOf == null ? LocalDate.now() : asOf,
+                RuleSet.find(rules)
+                        .orElseThrow(() -> badUsage(
+                                "--rules: there is no rule set " + rules + "; there is " + RuleSet.words() + ".")),
+                oneOf(AgeCorrection.class, "--age-correction", ageCorrection),
+                oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision));
+        FileSet files = FileSet.of(readable("--roster", roster), readable("--audiograms", audiograms));
+        if (decisions != null) {
+            files = files.withDecisions(readable("--decisions", decisions));
+        }
+        Path folder = Objects.requireNonNull(out);
+        try {
+            report(new Evaluation(options, folder, workings).run(files), options, folder);
+            return ExitCode.OK;
+        } catch (UnusableFileException e) {
+            error().println(e.getMessage());
+            return ExitCode.USAGE;
+        }
+    }
+
+    private void report(Evaluation.Result result, JudgingOptions options, Path folder) {
+        PrintWriter output = commandSpec().commandLine().getOut();
+        output.printf(
+                "As of %s: %d determinations for %d workers, in %s.%n",
+                options.asOf(), result.determinations(), result.workers(), folder);
+        long problems = result.rowsLeftOut() + result.cellsLeftBlank() + result.notes();
+        if (problems > 0) {
+            output.printf(
+                    "problems.csv names %d rows left out, %d cells left blank and %d notes.%n",
+                    result.rowsLeftOut(), result.cellsLeftBlank(), result.notes());
+        }
+        output.flush();
+    }
+
+    private <E extends Enum<E>> E oneOf(Class<E> type, String option, String word) {
+        for (E value : type.getEnumConstants()) {
+            if (value.name().toLowerCase(java.util.Locale.ROOT).equals(word)) {
+                return value;
+            }
+        }
+        throw badUsage(option + ": " + word + " is none of the words it takes.");
+    }
+
+    private SourceFile readable(String option, @Nullable Path path) {
+        Path file = Objects.requireNonNull(path);
+        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+            throw badUsage(option + ": there is no readable file " + file + ".");
+        }
+        return SourceFile.of(file);
+    }
+
+    private ParameterException badUsage(String message) {
+        return new ParameterException(commandSpec().commandLine(), message);
+    }
+
+    private PrintWriter error() {
+        return commandSpec().commandLine().getErr();
+    }
+
+    private CommandSpec commandSpec() {
+        return Objects.requireNonNull(spec);
+    }
+}

@@ -1,0 +1,199 @@
+package org.thresholdregister.batch;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.thresholdregister.core.baseline.BaselineChange;
+import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.followup.FollowUp;
+import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.judging.Judge;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.summary.CountedTest;
+import org.thresholdregister.core.summary.Group;
+import org.thresholdregister.core.summary.SummaryRow;
+import org.thresholdregister.core.summary.YearSummary;
+import org.thresholdregister.core.wording.ProposalWording;
+import org.thresholdregister.core.wording.Sentence;
+import org.thresholdregister.core.wording.Working;
+import org.thresholdregister.intake.Effect;
+import org.thresholdregister.intake.FileSet;
+import org.thresholdregister.intake.Intake;
+import org.thresholdregister.intake.ProblemSpool;
+import org.thresholdregister.intake.UnusableFileException;
+import org.thresholdregister.reports.SummaryWorkbook;
+
+/** Reads a file set, judges it worker by worker and writes the result files into a folder. */
+final class Evaluation {
+
+    /** What was done, for a closing line. */
+    record Result(int workers, long determinations, long rowsLeftOut, long cellsLeftBlank, long notes) {}
+
+    private final JudgingOptions options;
+    private final Path folder;
+    private final boolean withWorkings;
+    private final YearSummary summary = new YearSummary();
+    private int workers;
+    private long determinations;
+
+    Evaluation(JudgingOptions options, Path folder, boolean withWorkings) {
+        this.options = options;
+        this.folder = folder;
+        this.withWorkings = withWorkings;
+    }
+
+    /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
+    Result run(FileSet files) throws IOException, UnusableFileException {
+        Files.createDirectories(folder);
+        try (ProblemSpool problems = new ProblemSpool(folder)) {
+            Intake intake = Intake.read(files, options.asOf(), problems);
+            writeProblems(problems);
+            judge(intake);
+            writeSummary(summary.rows());
+            return new Result(
+                    workers,
+                    determinations,
+                    problems.count(Effect.ROW_LEFT_OUT),
+                    problems.count(Effect.CELL_LEFT_BLANK),
+                    problems.count(Effect.NOTE));
+        }
+    }
+
+    private void judge(Intake intake) throws IOException {
+        try (ResultFiles results = new ResultFiles();
+                Stream<WorkerHistory> histories = intake.histories()) {
+            histories.forEach(history -> {
+                WorkerJudgement judgement = Judge.judge(history, options);
+                String workerId = history.worker().workerId();
+                results.write(workerId, judgement);
+                summary.add(
+                        Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
+                        judgement.determinations().stream().map(CountedTest::of).toList());
+                workers++;
+                determinations += judgement.determinations().size();
+            });
+        }
+    }
+
+    private static Optional<String> given(String text) {
+        return Optional.of(text).filter(some -> !some.isEmpty());
+    }
+
+    private void writeProblems(ProblemSpool problems) throws IOException {
+        try (CsvFile file = file("problems.csv", "file", "line", "column", "value", "problem", "effect")) {
+            problems.forEachInFileOrder(problem -> file.write(
+                    problem.file(),
+                    Integer.toString(problem.line()),
+                    problem.column(),
+                    problem.value(),
+                    problem.problem(),
+                    problem.effect().words()));
+        }
+    }
+
+    private void writeSummary(List<SummaryRow> rows) throws IOException {
+        try (CsvFile file = file("summary.csv", "year", "site", "department", "measure", "value")) {
+            for (SummaryRow row : rows) {
+                file.write(
+                        Integer.toString(row.year()),
+                        row.group().site(),
+                        row.group().department(),
+                        row.measure().word(),
+                        Integer.toString(row.value()));
+            }
+        }
+        Files.write(folder.resolve("summary.xlsx"), SummaryWorkbook.of(rows));
+    }
+
+    private CsvFile file(String name, String... columns) throws IOException {
+        return new CsvFile(folder.resolve(name), columns);
+    }
+
+    /** The files that grow worker by worker. */
+    private final class ResultFiles implements Closeable {
+        private final DeterminationsFile determinationRows =
+                new DeterminationsFile(folder.resolve("determinations.csv"), options);
+        private final CsvFile followUps =
+                file("followups.csv", "worker_id", "kind", "due_date", "test_date", "ears", "state");
+        private final Optional<CsvFile> proposals = options.baselineRevision() == BaselineRevision.OFF
+                ? Optional.empty()
+                : Optional.of(file(
+                        "baseline-proposals.csv",
+                        "worker_id",
+                        "ear",
+                        "kind",
+                        "from_date",
+                        "to_date",
+                        "evidence_dates",
+                        "reason"));
+        private final Optional<CsvFile> workings = withWorkings
+                ? Optional.of(
+                        file("workings.csv", "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
+                : Optional.empty();
+
+        ResultFiles() throws IOException {}
+
+        void write(String workerId, WorkerJudgement judgement) {
+            for (Determination determination : judgement.determinations()) {
+                determinationRows.write(workerId, determination);
+                workings.ifPresent(file -> writeWorking(file, workerId, determination));
+            }
+            for (FollowUp followUp : judgement.followUps()) {
+                followUps.write(
+                        workerId,
+                        followUp.kind().word(),
+                        followUp.dueDate().toString(),
+                        followUp.testDate().map(LocalDate::toString).orElse(""),
+                        followUp.ears().word(),
+                        followUp.isOverdue(options.asOf()) ? "overdue" : "open");
+            }
+            proposals.ifPresent(
+                    file -> judgement.proposals().forEach(proposal -> writeProposal(file, workerId, proposal)));
+        }
+
+        private static void writeWorking(CsvFile file, String workerId, Determination determination) {
+            int step = 1;
+            for (Sentence sentence : Working.of(determination)) {
+                file.write(
+                        workerId,
+                        determination.test().date().toString(),
+                        determination.test().purpose().word(),
+                        determination.ear().word(),
+                        Integer.toString(step++),
+                        sentence.text(),
+                        sentence.basis().map(Object::toString).orElse(""));
+            }
+        }
+
+        private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
+            file.write(
+                    workerId,
+                    proposal.ear().word(),
+                    proposal.isForBetterHearing() ? "better" : "worse",
+                    proposal.from().date().toString(),
+                    proposal.to().date().toString(),
+                    proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),
+                    ProposalWording.reason(proposal));
+        }
+
+        @Override
+        public void close() throws IOException {
+            determinationRows.close();
+            followUps.close();
+            if (proposals.isPresent()) {
+                proposals.get().close();
+            }
+            if (workings.isPresent()) {
+                workings.get().close();
+            }
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package org.thresholdregister.core.aging;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.thresholdregister.core.audiometry.Frequency;
+
+/**
+ * Table F-1 (males) or F-2 (females) of 29 CFR 1910.95 Appendix F: age correction values in dB for 1000 to 6000 Hz and
+ * ages 20 to 60. Younger people read the first row, "20 or younger", older ones the last, "60 or older".
+ */
+public final class AgeCorrectionTable {
+
+    private static final int YOUNGEST = 20;
+    private static final int OLDEST = 60;
+    private static final AgeCorrectionTable MALES = load("Table F-1", "osha-table-f1-male.csv");
+    private static final AgeCorrectionTable FEMALES = load("Table F-2", "osha-table-f2-female.csv");
+
+    private final String name;
+    private final Map<Frequency, int[]> valuesByAge;
+
+    private AgeCorrectionTable(String name, Map<Frequency, int[]> valuesByAge) {
+        this.name = name;
+        this.valuesByAge = valuesByAge;
+    }
+
+    public static AgeCorrectionTable of(Sex sex) {
+        return switch (sex) {
+            case MALE -> MALES;
+            case FEMALE -> FEMALES;
+        };
+    }
+
+    /** The table's name in the appendix. */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * The value in dB at this age in completed years.
+     *
+     * @throws IllegalArgumentException for 500 and 8000 Hz, for which no value is published
+     */
+    public int decibels(int ageYears, Frequency frequency) {
+        int[] values = valuesByAge.get(frequency);
+        if (values == null) {
+            throw new IllegalArgumentException("no age correction is published for " + frequency.hertz() + " Hz");
+        }
+        return values[Math.clamp(ageYears, YOUNGEST, OLDEST) - YOUNGEST];
+    }
+
+    private static AgeCorrectionTable load(String name, String resource) {
+        try (InputStream stream = AgeCorrectionTable.class.getResourceAsStream(resource)) {
+            if (stream == null) {
+                throw new IllegalStateException(name + " is missing from the program");
+            }
+            BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
+            List<String[]> rows = reader.lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .map(line -> line.split(",", -1))
+                    .toList();
+            return new AgeCorrectionTable(name, parse(name, rows));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Map<Frequency, int[]> parse(String name, List<String[]> rows) {
+        if (rows.size() != OLDEST - YOUNGEST + 2) {
+            throw new IllegalStateException(name + " does not have a row for each age");
+        }
+        Map<Frequency, int[]> values = new EnumMap<>(Frequency.class);
+        String[] header = rows.getFirst();
+        for (int column = 1; column < header.length; column++) {
+            int[] byAge = new int[OLDEST - YOUNGEST + 1];
+            for (int row = 0; row < byAge.length; row++) {
+                byAge[row] = Integer.parseInt(rows.get(row + 1)[column]);
+            }
+            values.put(Frequency.valueOf("HZ_" + header[column]), byAge);
+        }
+        return values;
+    }
+}

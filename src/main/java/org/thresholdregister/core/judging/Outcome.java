@@ -1,0 +1,31 @@
+package org.thresholdregister.core.judging;
+
+/** What became of one test of one ear. */
+public enum Outcome {
+    /** The ear's first baseline: nothing to compare it with. */
+    BASELINE("baseline"),
+    /** Made before the ear's first baseline, and so not compared. */
+    BEFORE_BASELINE("before-baseline"),
+    NO_SHIFT("no-shift"),
+    /** A standard threshold shift, while a retest may still take the test's place. */
+    AWAITING_RETEST("awaiting-retest"),
+    /** A standard threshold shift that stands: a retest shows it too, or the time for one has passed. */
+    CONFIRMED("confirmed"),
+    /** A standard threshold shift that the retest does not show. */
+    NOT_CONFIRMED("not-confirmed"),
+    /** The record does not hold what an answer would rest on. */
+    UNDECIDED("undecided"),
+    /** A retest inside the window of an earlier test: its answer is given there. */
+    RETEST("retest");
+
+    private final String word;
+
+    Outcome(String word) {
+        this.word = word;
+    }
+
+    /** The word used in files. */
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,15 @@
+package org.thresholdregister.core.judging;
+
+import java.util.List;
+import org.thresholdregister.core.baseline.BaselineChange;
+import org.thresholdregister.core.followup.FollowUp;
+
+/**
+ * Everything determined about one worker.
+ *
+ * @param determinations by test in order, the left ear before the right
+ * @param followUps what is owed, by kind and test
+ * @param proposals baseline revisions that a professional may be asked for; empty where revision is off
+ */
+public record WorkerJudgement(
+        List<Determination> determinations, List<FollowUp> followUps, List<BaselineChange> proposals) {}

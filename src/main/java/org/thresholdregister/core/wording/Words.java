@@ -1,0 +1,162 @@
+package org.thresholdregister.core.wording;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.OptionalInt;
+import org.thresholdregister.core.audiometry.DecibelRange;
+import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.audiometry.MeanOfThree;
+import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.followup.FollowUpKind;
+import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.regulation.Answer;
+
+/** The words that people read for the engine's values. Files use the values' own {@code word()}. */
+public final class Words {
+
+    /** The line that stands under every determination. */
+    public static final String CAUTION = "Computed from the record by the rule named; a professional decides.";
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private Words() {}
+
+    /** {@code 9 Mar 2026}. */
+    public static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
+    public static String ear(Ear ear) {
+        return switch (ear) {
+            case LEFT -> "left ear";
+            case RIGHT -> "right ear";
+        };
+    }
+
+    public static String ears(Ears ears) {
+        return switch (ears) {
+            case LEFT -> "left ear";
+            case RIGHT -> "right ear";
+            case BOTH -> "both ears";
+        };
+    }
+
+    public static String purpose(TestPurpose purpose) {
+        return switch (purpose) {
+            case BASELINE -> "baseline test";
+            case ANNUAL -> "annual test";
+            case EXIT -> "exit test";
+            case RETEST -> "retest";
+            case OTHER -> "other test";
+        };
+    }
+
+    public static String outcome(Outcome outcome) {
+        return switch (outcome) {
+            case BASELINE -> "baseline";
+            case BEFORE_BASELINE -> "before the baseline";
+            case NO_SHIFT -> "no shift";
+            case AWAITING_RETEST -> "awaiting retest";
+            case CONFIRMED -> "shift confirmed";
+            case NOT_CONFIRMED -> "shift not confirmed";
+            case UNDECIDED -> "undecided";
+            case RETEST -> "retest";
+        };
+    }
+
+    public static String recordability(Recordability recordability) {
+        return switch (recordability) {
+            case YES -> "recordable";
+            case NO -> "not recordable";
+            case AWAITING_RETEST -> "awaiting retest";
+            case ALREADY_RECORDED -> "already recorded";
+            case UNDECIDED -> "undecided";
+        };
+    }
+
+    public static String followUp(FollowUpKind kind) {
+        return switch (kind) {
+            case RETEST -> "retest (optional)";
+            case NOTICE -> "written notice";
+            case RECORD -> "entry on the injury log";
+            case ANNUAL_TEST -> "annual test";
+            case BASELINE_TEST -> "baseline test";
+        };
+    }
+
+    public static String decision(DecisionKind kind) {
+        return switch (kind) {
+            case NOT_WORK_RELATED -> "found not work-related";
+            case WORK_RELATED -> "found work-related";
+            case RECORDED -> "recorded on the injury log";
+            case LINED_OUT -> "lined out on the injury log";
+            case NOTICE_GIVEN -> "written notice given";
+            case BASELINE -> "made the baseline";
+            case INVALID_TEST -> "set aside as invalid";
+        };
+    }
+
+    public static String answer(Answer answer) {
+        return switch (answer) {
+            case YES -> "yes";
+            case NO -> "no";
+            case UNDECIDED -> "undecided";
+        };
+    }
+
+    /** {@code 25 dB HL}, or what is known instead. */
+    public static String threshold(Threshold threshold) {
+        return switch (threshold) {
+            case Threshold.Measured measured -> measured.level().decibels() + " dB HL";
+            case Threshold.NoResponse noResponse ->
+                noResponse
+                        .limit()
+                        .map(limit -> "no response at " + limit.decibels() + " dB HL")
+                        .orElse("no response, level not given");
+            case Threshold.NotTested notTested ->
+                switch (notTested.reason()) {
+                    case NOT_GIVEN, DID_NOT_TEST -> "not tested";
+                    case COULD_NOT_TEST -> "could not be tested";
+                };
+        };
+    }
+
+    /**
+     * For a table cell under a heading that gives the unit, as the audiogram file writes it: {@code 25}, {@code >95},
+     * {@code NR}; in words where the file has a blank, {@code DNT} or {@code CNT}.
+     */
+    public static String thresholdCell(Threshold threshold) {
+        return switch (threshold) {
+            case Threshold.Measured measured ->
+                Integer.toString(measured.level().decibels());
+            case Threshold.NoResponse noResponse ->
+                noResponse.limit().map(limit -> ">" + limit.decibels()).orElse("NR");
+            case Threshold.NotTested notTested -> threshold(notTested);
+        };
+    }
+
+    /** {@code 11.67 dB}, {@code 26.67 dB or more}, or {@code not known}, for the mean of three with this sum. */
+    public static String mean(DecibelRange sum) {
+        OptionalInt exact = sum.exact();
+        if (exact.isPresent()) {
+            return MeanOfThree.ofSum(exact.getAsInt()) + " dB";
+        }
+        if (sum.lowest().isPresent()) {
+            return MeanOfThree.ofSum(sum.lowest().getAsInt()) + " dB or more";
+        }
+        if (sum.highest().isPresent()) {
+            return MeanOfThree.ofSum(sum.highest().getAsInt()) + " dB or less";
+        }
+        return "not known";
+    }
+
+    /** The text with its first letter a capital, to start a sentence or a heading. */
+    public static String capitalised(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,333 @@
+package org.thresholdregister.core.wording;
+
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.thresholdregister.core.aging.AgeAllowance;
+import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.audiometry.DecibelRange;
+import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.followup.Deadlines;
+import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.judging.Determination.Resolution;
+import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.recording.Recording;
+import org.thresholdregister.core.recording.RecordingReference;
+import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.shift.FrequencyShift;
+import org.thresholdregister.core.shift.ThresholdShift;
+
+/**
+ * Puts a determination into sentences, in the order in which a person would explain it: what is compared, each number,
+ * the sum, the retest, the injury log, what is due.
+ */
+public final class Working {
+
+    private final List<Sentence> sentences = new ArrayList<>();
+
+    private Working() {}
+
+    public static List<Sentence> of(Determination determination) {
+        Working working = new Working();
+        switch (determination) {
+            case Determination.BaselineTest baseline -> working.baseline(baseline);
+            case Determination.BeforeBaseline before -> working.beforeBaseline(before);
+            case Determination.Retest retest -> working.retest(retest);
+            case Judged judged -> working.judged(judged);
+        }
+        return List.copyOf(working.sentences);
+    }
+
+    private void baseline(Determination.BaselineTest baseline) {
+        say(subject(baseline) + " is the baseline: later tests of this ear are compared with it.", Citation.BASELINE);
+        say(meanLevel(baseline.test(), baseline.ear()) + ".", Citation.COMPARISON);
+    }
+
+    private void beforeBaseline(Determination.BeforeBaseline before) {
+        say(subject(before) + " was made before the baseline and is not compared.", Citation.BASELINE);
+    }
+
+    private void retest(Determination.Retest retest) {
+        long day =
+                ChronoUnit.DAYS.between(retest.resolves().date(), retest.test().date());
+        say(
+                subject(retest) + " was made on day " + day + " of the " + Deadlines.RETEST_DAYS + " after the "
+                        + name(retest.resolves()) + ": its answer is given there.",
+                Citation.RETEST);
+        shift(retest.comparison(), "the baseline");
+    }
+
+    private void judged(Judged judged) {
+        say(
+                subject(judged) + " is compared with the baseline of "
+                        + Words.day(judged.comparison().earlier().date()) + ".",
+                Citation.COMPARISON);
+        shift(judged.comparison(), "the baseline");
+        resolution(judged);
+        recording(judged);
+        dueDates(judged);
+    }
+
+    private void shift(ThresholdShift shift, String from) {
+        allowanceInGeneral(shift.allowance());
+        for (FrequencyShift at : shift.frequencies()) {
+            say(frequency(at, shift.allowance(), from), frequencyBasis(shift.allowance()));
+        }
+        sum(shift);
+    }
+
+    private void allowanceInGeneral(AgeAllowance allowance) {
+        switch (allowance) {
+            case AgeAllowance.FromTable table ->
+                say(
+                        "The age allowance is read from " + table.table().name() + " at " + table.yearsAtBaseline()
+                                + " and at " + table.yearsAtTest() + " years.",
+                        Citation.AGE_ALLOWANCE);
+            case AgeAllowance.SwitchedOff ignored -> say("No age allowance is made.", Citation.AGE_ALLOWANCE);
+            case AgeAllowance.NotKnown unknown ->
+                say(
+                        "The age allowance is not known: " + missing(unknown) + ". It can only make a shift smaller.",
+                        Citation.AGE_ALLOWANCE);
+        }
+    }
+
+    private static String missing(AgeAllowance.NotKnown unknown) {
+        if (unknown.birthDateMissing() && unknown.sexMissing()) {
+            return "birth date and sex are not on record";
+        }
+        return unknown.birthDateMissing() ? "the birth date is not on record" : "the sex is not on record";
+    }
+
+    private static Citation frequencyBasis(AgeAllowance allowance) {
+        return allowance instanceof AgeAllowance.FromTable ? Citation.AGE_ALLOWANCE : Citation.COMPARISON;
+    }
+
+    /** "4000 Hz: 25 dB HL now, 5 at the baseline, 20 worse; 3 of it is the age allowance from 27 to 32; 17 left." */
+    private static String frequency(FrequencyShift at, AgeAllowance allowance, String from) {
+        String levels = at.frequency().hertz() + " Hz: " + Words.threshold(at.now()) + " now, " + bare(at.before())
+                + " at " + from;
+        OptionalInt change = at.uncorrected().exact();
+        if (change.isEmpty()) {
+            return levels + ": " + openChange(at.uncorrected()) + ".";
+        }
+        String moved = levels + ", " + change(change.getAsInt());
+        if (!(allowance instanceof AgeAllowance.FromTable table)) {
+            return moved + ".";
+        }
+        int years = at.allowance().exact().orElseThrow();
+        String ages = " from " + table.yearsAtBaseline() + " to " + table.yearsAtTest();
+        if (years == 0) {
+            return moved + "; there is no age allowance" + ages + ".";
+        }
+        int left = at.corrected().exact().orElseThrow();
+        return change.getAsInt() >= years
+                ? moved + "; " + years + " of it is the age allowance" + ages + "; " + left + " left."
+                : moved + "; the age allowance" + ages + " is " + years + "; " + change(left) + " is left.";
+    }
+
+    private static String bare(Threshold threshold) {
+        return threshold instanceof Threshold.Measured measured
+                ? String.valueOf(measured.level().decibels())
+                : Words.threshold(threshold);
+    }
+
+    private static String change(int decibels) {
+        return decibels == 0 ? "no change" : Math.abs(decibels) + (decibels > 0 ? " worse" : " better");
+    }
+
+    private static String openChange(DecibelRange change) {
+        if (change.lowest().isPresent()) {
+            return "worse by " + change.lowest().getAsInt() + " dB or more";
+        }
+        if (change.highest().isPresent()) {
+            int most = change.highest().getAsInt();
+            return most < 0 ? "better by " + -most + " dB or more" : "worse by " + most + " dB at the most";
+        }
+        return "the change is not known";
+    }
+
+    private void sum(ThresholdShift shift) {
+        Answer answer = shift.isStandardThresholdShift();
+        OptionalInt exact = shift.sum().exact();
+        String sum = exact.isPresent()
+                ? "What is left adds up to "
+                        + shift.frequencies().stream()
+                                .map(at -> signed(at.corrected().exact().orElseThrow()))
+                                .collect(Collectors.joining(" + "))
+                        + " = " + exact.getAsInt() + " dB, a mean of " + Words.mean(shift.sum()) + "."
+                : "The mean of what is left is " + Words.mean(shift.sum()) + ".";
+        say(
+                sum + " A mean of 10 dB or more is a standard threshold shift: "
+                        + switch (answer) {
+                            case YES -> "this is one.";
+                            case NO -> "this is none.";
+                            case UNDECIDED -> "that cannot be decided from the record.";
+                        },
+                Citation.STANDARD_THRESHOLD_SHIFT);
+        if (!(shift.allowance() instanceof AgeAllowance.SwitchedOff)) {
+            say(
+                    "Without the age allowance the mean is " + Words.mean(shift.uncorrectedSum()) + ": "
+                            + switch (shift.isShiftWithoutAllowance()) {
+                                case YES -> "a shift.";
+                                case NO -> "no shift.";
+                                case UNDECIDED -> "undecided.";
+                            },
+                    Citation.AGE_ALLOWANCE);
+        }
+    }
+
+    private static String signed(int decibels) {
+        return decibels < 0 ? "(" + decibels + ")" : String.valueOf(decibels);
+    }
+
+    private void resolution(Judged judged) {
+        switch (judged.resolution()) {
+            case Resolution.ByRetest(ThresholdShift retest) -> byRetest(judged, retest);
+            case Resolution.ByTestItself ignored -> byTestItself(judged);
+        }
+    }
+
+    private void byRetest(Judged judged, ThresholdShift retest) {
+        long day = ChronoUnit.DAYS.between(judged.test().date(), retest.later().date());
+        boolean confirms = retest.isStandardThresholdShift() == Answer.YES;
+        say(
+                "The retest of " + Words.day(retest.later().date()) + ", day " + day + " of " + Deadlines.RETEST_DAYS
+                        + ", takes the test's place for both ears; for this ear its mean is "
+                        + Words.mean(retest.sum()) + ", " + (confirms ? "a shift" : "no shift") + ": "
+                        + Words.outcome(judged.outcome()) + ".",
+                Citation.RETEST);
+    }
+
+    private void byTestItself(Judged judged) {
+        String last = Words.day(Deadlines.lastRetestDay(judged.test().date()));
+        if (judged.outcome() == Outcome.AWAITING_RETEST) {
+            say("A retest until " + last + " may take this test's place.", Citation.RETEST);
+        } else if (judged.outcome() == Outcome.CONFIRMED) {
+            say("No retest until " + last + " answered for this ear: the shift stands.", Citation.RETEST);
+        }
+    }
+
+    private void recording(Judged judged) {
+        Recording recording = judged.recording();
+        recording.comparison().ifPresent(this::comparison);
+        say(recordingAnswer(judged), recordingBasis(recording));
+        recording.workRelatedness().ifPresent(this::decided);
+        recording.entry().ifPresent(this::decided);
+    }
+
+    private void comparison(Recording.Comparison comparison) {
+        RecordingReference reference = comparison.reference();
+        String deciding = name(comparison.decidingTest());
+        say(
+                "For the injury log the " + deciding + " is measured from "
+                        + switch (reference.kind()) {
+                            case FIRST_BASELINE -> "the first baseline, of ";
+                            case IMPROVED_BASELINE -> "the baseline revised for better hearing, of ";
+                            case RECORDABLE_CASE -> "this ear's last recordable case, the test of ";
+                        }
+                        + Words.day(reference.audiogram().date()) + ": a mean of "
+                        + Words.mean(comparison.shift().sum()) + ", "
+                        + switch (comparison.shifted()) {
+                            case YES -> "a shift.";
+                            case NO -> "no shift.";
+                            case UNDECIDED -> "which cannot be decided.";
+                        },
+                Citation.RECORDING_REFERENCE);
+        level(comparison.decidingTest(), comparison.shift().ear());
+    }
+
+    private void level(Audiogram test, Ear ear) {
+        say(
+                meanLevel(test, ear) + " without any age allowance; 25 dB or more is "
+                        + switch (Recording.isLevelReached(test.levelSum(ear))) {
+                            case YES -> "reached.";
+                            case NO -> "not reached.";
+                            case UNDECIDED -> "undecided.";
+                        },
+                Citation.RECORDING_LEVEL);
+    }
+
+    private static String meanLevel(Audiogram test, Ear ear) {
+        String levels = Frequency.AVERAGED.stream()
+                .map(frequency -> bare(test.threshold(ear, frequency)))
+                .collect(Collectors.joining(", "));
+        return "The levels at 2000, 3000 and 4000 Hz are " + levels + ", a mean of " + Words.mean(test.levelSum(ear))
+                + " HL";
+    }
+
+    private static String recordingAnswer(Judged judged) {
+        return switch (judged.recording().answer()) {
+            case YES -> "Both tests are met in the same ear: recordable, if the loss is work-related.";
+            case NO ->
+                judged.recording().workRelatedness().isPresent() && bothMet(judged)
+                        ? "Both tests are met in the same ear, but the loss was found not work-related: not recordable."
+                        : judged.outcome() == Outcome.CONFIRMED
+                                ? "The two tests are not both met in this ear: not recordable."
+                                : "No shift stands, so there is nothing to record.";
+            case AWAITING_RETEST -> "Whether it is recordable waits for the retest.";
+            case ALREADY_RECORDED -> "An earlier case of this ear holds this loss already: nothing new to record.";
+            case UNDECIDED -> "Whether it is recordable cannot be decided from the record.";
+        };
+    }
+
+    private static boolean bothMet(Judged judged) {
+        return judged.recording()
+                .comparison()
+                .map(comparison -> comparison.forStandingShift() == Recordability.YES)
+                .orElse(false);
+    }
+
+    private static Citation recordingBasis(Recording recording) {
+        return recording.answer() == Recordability.AWAITING_RETEST ? Citation.RECORDING_RETEST : Citation.RECORDABLE;
+    }
+
+    private void decided(Decision decision) {
+        String by = decision.by().isBlank() ? "" : " by " + decision.by();
+        String reason = decision.reason().isBlank() ? "" : ": " + decision.reason();
+        sentences.add(new Sentence(
+                Words.capitalised(Words.decision(decision.kind())) + " on " + Words.day(decision.decidedOn()) + by
+                        + reason + ".",
+                switch (decision.kind()) {
+                    case NOT_WORK_RELATED, WORK_RELATED -> Optional.of(Citation.NOT_WORK_RELATED);
+                    case RECORDED, LINED_OUT -> Optional.of(Citation.RECORDING_RETEST);
+                    case NOTICE_GIVEN -> Optional.of(Citation.NOTICE);
+                    case BASELINE -> Optional.of(Citation.REVISED_BASELINE);
+                    case INVALID_TEST -> Optional.empty();
+                }));
+    }
+
+    private void dueDates(Judged judged) {
+        judged.dueDates()
+                .notifyBy()
+                .ifPresent(day -> say(
+                        "The worker is told in writing by " + Words.day(day) + ", " + Deadlines.NOTICE_DAYS
+                                + " days after the test that settled it; the test's date is taken as the day of"
+                                + " determination.",
+                        Citation.NOTICE));
+        judged.dueDates()
+                .recordBy()
+                .ifPresent(day ->
+                        say("It is entered on the injury log by " + Words.day(day) + ".", Citation.RECORDING_RETEST));
+    }
+
+    private static String subject(Determination determination) {
+        return Words.capitalised(Words.ear(determination.ear())) + ": the " + name(determination.test());
+    }
+
+    private static String name(Audiogram test) {
+        return Words.purpose(test.purpose()) + " of " + Words.day(test.date());
+    }
+
+    private void say(String text, Citation basis) {
+        sentences.add(Sentence.of(text, basis));
+    }
+}

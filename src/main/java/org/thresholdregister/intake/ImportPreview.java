@@ -1,0 +1,17 @@
+package org.thresholdregister.intake;
+
+import java.util.List;
+
+/**
+ * What importing some files would do. Nothing has been stored.
+ *
+ * @param token names this preview when it is confirmed
+ * @param changes the workers whose facts would change
+ * @param problems what is wrong with rows, in the order of the files
+ */
+public record ImportPreview(
+        String token,
+        List<UploadedFile> files,
+        ImportCounts counts,
+        List<WorkerChange> changes,
+        List<RowProblem> problems) {}

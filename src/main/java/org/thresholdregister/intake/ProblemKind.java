@@ -1,0 +1,36 @@
+package org.thresholdregister.intake;
+
+/** What can be wrong with a row. {@link ProblemWording} puts each into words. */
+public enum ProblemKind {
+    UNKNOWN_COLUMN,
+    NAMELESS_COLUMN,
+    UNCLOSED_QUOTE,
+    MISPLACED_QUOTE,
+    TOO_LONG,
+    ROW_TOO_SHORT,
+    OPTIONAL_CELLS_MISSING,
+    EXTRA_CELLS,
+    UNREADABLE_CHARACTERS,
+    REQUIRED_CELL_BLANK,
+    UNKNOWN_WORKER,
+    UNREADABLE_DATE,
+    UNREADABLE_NUMBER,
+    UNKNOWN_WORD,
+    UNREADABLE_THRESHOLD,
+    THRESHOLD_OUT_OF_RANGE,
+    BORN_AFTER_AS_OF,
+    ENDED_BEFORE_HIRED,
+    TESTED_BEFORE_BIRTH,
+    TESTED_AFTER_AS_OF,
+    DECIDED_AFTER_AS_OF,
+    DECIDED_BEFORE_TEST,
+    NO_SUCH_TEST,
+    SAME_ROW_AGAIN,
+    CONTRADICTING_WORKERS,
+    CONTRADICTING_TESTS,
+    /** Found only where files are added to a register, as are the kinds below. */
+    TEXT_TOO_LONG_TO_KEEP,
+    WORKER_OF_ANOTHER_SITE,
+    DIFFERS_FROM_TEST_ON_RECORD,
+    DECISION_OF_ANOTHER_ROLE
+}

@@ -1,0 +1,72 @@
+package org.thresholdregister.intake;
+
+import java.util.Comparator;
+
+/**
+ * One thing that is wrong with one row.
+ *
+ * @param file the file's name as it was given
+ * @param line the line of the file as an editor shows it, from 1; a row that runs over several lines is named by its
+ *     first
+ * @param column the column's name, or empty where the row as a whole is meant
+ * @param value the cell as it stands in the file, cut off after {@value #LONGEST_TEXT} characters
+ * @param detail what the sentence of this kind has to fill in; empty for most kinds
+ */
+public record RowProblem(
+        Table table,
+        String file,
+        int line,
+        String column,
+        String value,
+        ProblemKind kind,
+        String detail,
+        Effect effect) {
+
+    /**
+     * The order of reports: by file, then by line, then by column as {@link Table#columns} lists them, with what
+     * concerns the row as a whole before all columns and columns that are not read after them.
+     */
+    public static final Comparator<RowProblem> FILE_ORDER = Comparator.comparing(RowProblem::table)
+            .thenComparingInt(RowProblem::line)
+            .thenComparingInt(RowProblem::columnRank);
+
+    static final int LONGEST_TEXT = 200;
+
+    public RowProblem {
+        column = cutOff(column);
+        value = cutOff(value);
+    }
+
+    /** What is wrong and how to mend it, as a plain sentence. */
+    public String problem() {
+        return ProblemWording.sentence(kind, column, detail);
+    }
+
+    private int columnRank() {
+        if (column.isEmpty()) {
+            return -1;
+        }
+        int rank = 0;
+        for (Column known : table.columns()) {
+            if (known.columnName().equals(column)) {
+                return rank;
+            }
+            rank++;
+        }
+        return rank;
+    }
+
+    private static String cutOff(String text) {
+        if (text.length() <= LONGEST_TEXT) {
+            return text;
+        }
+        int end = Character.isHighSurrogate(text.charAt(LONGEST_TEXT - 1)) ? LONGEST_TEXT - 1 : LONGEST_TEXT;
+        return text.substring(0, end) + "…";
+    }
+
+    /** Without the value and the detail, which may be personal and stay out of logs. */
+    @Override
+    public String toString() {
+        return table + " line " + line + ", " + kind + ", " + effect.words();
+    }
+}

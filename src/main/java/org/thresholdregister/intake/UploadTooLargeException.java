@@ -1,0 +1,13 @@
+package org.thresholdregister.intake;
+
+import java.io.IOException;
+
+/** The file is larger than what is taken; nothing of it was kept. The message is for the user. */
+public final class UploadTooLargeException extends IOException {
+
+    private static final long serialVersionUID = 1L;
+
+    UploadTooLargeException(String name, long mostBytes) {
+        super(name + " is larger than " + mostBytes / (1 << 20) + " MB. Split it, and import the roster first.");
+    }
+}

@@ -1,0 +1,72 @@
+package org.thresholdregister.review;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
+import org.springframework.scheduling.annotation.Scheduled;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.thresholdregister.platform.audit.AuditTrail;
+
+/**
+ * Judges anew whom the day concerns: a window for a retest has closed, or someone has left. It runs at the start, just
+ * after midnight, and before the first list of a day is read, so that no list shows yesterday's state.
+ */
+@Component
+class DailyJudging {
+
+    private static final Logger log = LoggerFactory.getLogger(DailyJudging.class);
+    private static final String ACTOR = "(change of day)";
+
+    private final JudgementStore judgements;
+    private final AuditTrail auditTrail;
+    private final Clock clock;
+    private final TransactionTemplate transaction;
+    private volatile @Nullable LocalDate upToDateOn;
+
+    DailyJudging(
+            JudgementStore judgements,
+            AuditTrail auditTrail,
+            Clock clock,
+            PlatformTransactionManager transactionManager) {
+        this.judgements = judgements;
+        this.auditTrail = auditTrail;
+        this.clock = clock;
+        // A list is read in a transaction that does not write.
+        this.transaction = new TransactionTemplate(transactionManager);
+        this.transaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
+    }
+
+    /** Returns at once where this has been done today. */
+    @EventListener(ApplicationReadyEvent.class)
+    @Scheduled(cron = "5 0 0 * * *")
+    public void bringUpToDate() {
+        LocalDate today = LocalDate.now(clock);
+        if (!today.equals(upToDateOn)) {
+            bringUpTo(today);
+        }
+    }
+
+    private synchronized void bringUpTo(LocalDate today) {
+        if (today.equals(upToDateOn)) {
+            return;
+        }
+        transaction.executeWithoutResult(status -> {
+            List<Long> outOfDate = judgements.outOfDate();
+            if (!outOfDate.isEmpty()) {
+                judgements.judge(outOfDate);
+                auditTrail.recordAs(
+                        ACTOR, ReviewAction.JUDGED_ANEW, "register", "", outOfDate.size() + " workers judged anew");
+                log.info("{} workers judged anew for the day", outOfDate.size());
+            }
+        });
+        upToDateOn = today;
+    }
+}

@@ -1,0 +1,114 @@
+package org.thresholdregister.review;
+
+import jakarta.persistence.EntityManager;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.followup.FollowUp;
+import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.judging.Judge;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.NextChange;
+import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.roster.StoredWorker;
+import org.thresholdregister.roster.WorkerStore;
+
+/**
+ * Keeps what the engine finds about every worker. It checks no role: the service that calls it does, and screens never
+ * call it.
+ */
+@Component
+@Transactional(propagation = Propagation.MANDATORY)
+public class JudgementStore {
+
+    private static final int WORKERS_AT_A_TIME = 200;
+
+    private final EntityManager entityManager;
+    private final WorkerStore workers;
+    private final HistoryStore histories;
+    private final Clock clock;
+
+    JudgementStore(EntityManager entityManager, WorkerStore workers, HistoryStore histories, Clock clock) {
+        this.entityManager = entityManager;
+        this.workers = workers;
+        this.histories = histories;
+        this.clock = clock;
+    }
+
+    /** Judges these workers anew as of today and replaces what was kept of them. */
+    public void judge(Collection<Long> workerKeys) {
+        judge(workerKeys, done -> {});
+    }
+
+    /** @param progress is told how many of the workers have been judged so far */
+    public void judge(Collection<Long> workerKeys, IntConsumer progress) {
+        JudgingOptions options = JudgingOptions.asOf(LocalDate.now(clock));
+        List<Long> keys = List.copyOf(workerKeys);
+        for (int from = 0; from < keys.size(); from += WORKERS_AT_A_TIME) {
+            int to = Math.min(from + WORKERS_AT_A_TIME, keys.size());
+            judgeSome(keys.subList(from, to), options);
+            progress.accept(to);
+        }
+    }
+
+    /** The workers whose judgement is not of today and may differ from it. */
+    List<Long> outOfDate() {
+        return entityManager
+                .createQuery(
+                        "select m.workerId from WorkerJudgementMark m"
+                                + " where m.nextChangeOn <= :today or m.judgedOn > :today order by m.workerId",
+                        Long.class)
+                .setParameter("today", LocalDate.now(clock))
+                .getResultList();
+    }
+
+    private void judgeSome(List<Long> keys, JudgingOptions options) {
+        entityManager.flush();
+        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "WorkerJudgementMark")) {
+            entityManager
+                    .createQuery("delete from " + kept + " k where k.workerId in :keys")
+                    .setParameter("keys", keys)
+                    .executeUpdate();
+        }
+        entityManager.clear();
+        List<StoredWorker> some = workers.withKeys(keys);
+        for (StoredHistory stored : histories.of(some)) {
+            keep(stored, Judge.judge(stored.history(), options), options);
+        }
+        entityManager.flush();
+        entityManager.clear();
+    }
+
+    private void keep(StoredHistory stored, WorkerJudgement judgement, JudgingOptions options) {
+        long worker = stored.worker().key();
+        Map<Audiogram, Long> keys =
+                stored.tests().stream().collect(Collectors.toMap(RecordedTest::audiogram, RecordedTest::key));
+        List<Object> rows = new ArrayList<>();
+        for (Determination determination : judgement.determinations()) {
+            Long key = keys.get(determination.test());
+            if (key == null) {
+                throw new IllegalStateException("a determination about a test that is not on record");
+            }
+            rows.add(new StoredDetermination(worker, key, determination, options));
+        }
+        for (FollowUp followUp : judgement.followUps()) {
+            rows.add(new StoredFollowUp(worker, followUp));
+        }
+        rows.add(new WorkerJudgementMark(
+                worker,
+                options.asOf(),
+                NextChange.after(options.asOf(), stored.history(), judgement).orElse(null)));
+        rows.forEach(entityManager::persist);
+    }
+}

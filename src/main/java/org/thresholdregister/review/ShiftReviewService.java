@@ -1,0 +1,117 @@
+package org.thresholdregister.review;
+
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.platform.query.ListQuery;
+import org.thresholdregister.platform.query.Order;
+import org.thresholdregister.platform.security.CurrentUser;
+import org.thresholdregister.platform.security.Roles;
+
+/**
+ * The shifts of a year, ear by ear, within the sites that the signed-in user may see: tests that show a standard
+ * threshold shift themselves, and those that a retest confirmed. Retests stand with the test that they answer.
+ */
+@Service
+@Transactional(readOnly = true)
+public class ShiftReviewService {
+
+    private final EntityManager entityManager;
+    private final DailyJudging dailyJudging;
+    private final CurrentUser currentUser;
+
+    ShiftReviewService(EntityManager entityManager, DailyJudging dailyJudging, CurrentUser currentUser) {
+        this.entityManager = entityManager;
+        this.dailyJudging = dailyJudging;
+        this.currentUser = currentUser;
+    }
+
+    /** One page of the shifts that the filter lets through. */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    public List<ShiftRow> find(ShiftFilter filter, Order<ShiftColumn> order, int offset, int limit) {
+        String direction = order.descending() ? " desc" : " asc";
+        return filtered(filter)
+                .page(
+                        "w.workerId, w.familyName, w.givenName, w.site, w.department, d.testDate, d.purpose, d.ear,"
+                                + " d.baselineDate, d.shiftSum, d.sts, d.levelSum, d.outcome, d.recordable, d.retestBy,"
+                                + " d.notifyBy, d.recordBy, d.settledOn",
+                        order.column().path() + direction + ", d.testDate" + direction + ", d.id" + direction,
+                        offset,
+                        limit,
+                        ShiftReviewService::row);
+    }
+
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    public int count(ShiftFilter filter) {
+        return filtered(filter).count();
+    }
+
+    /** The years that have tests, latest first. */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    public List<Integer> years() {
+        return inScope().all("distinct year(d.testDate)", "order by 1 desc", tuple -> tuple.get(0, Integer.class));
+    }
+
+    private ListQuery inScope() {
+        dailyJudging.bringUpToDate();
+        return new ListQuery(
+                entityManager,
+                "from StoredDetermination d join Worker w on w.id = d.workerId",
+                currentUser.scope(),
+                "w.site");
+    }
+
+    private ListQuery filtered(ShiftFilter filter) {
+        ListQuery query = inScope()
+                .whereMatches("w.search", filter.text())
+                .where(
+                        "d.testDate between ? and ?",
+                        LocalDate.of(filter.year(), 1, 1),
+                        LocalDate.of(filter.year(), 12, 31))
+                .where("d.outcome <> ?", Outcome.RETEST)
+                .where("(d.sts = ? or d.outcome = ?)", Answer.YES, Outcome.CONFIRMED);
+        filter.site().ifPresent(site -> query.where("w.site = ?", site));
+        filter.department().ifPresent(department -> query.where("w.department = ?", department));
+        filter.outcome().ifPresent(outcome -> query.where("d.outcome = ?", outcome));
+        filter.recordable().ifPresent(recordable -> query.where("d.recordable = ?", recordable));
+        return query;
+    }
+
+    private static ShiftRow row(Tuple tuple) {
+        return new ShiftRow(
+                tuple.get(0, String.class),
+                tuple.get(1, String.class),
+                tuple.get(2, String.class),
+                tuple.get(3, String.class),
+                tuple.get(4, String.class),
+                tuple.get(5, LocalDate.class),
+                tuple.get(6, TestPurpose.class),
+                tuple.get(7, Ear.class),
+                tuple.get(8, LocalDate.class),
+                optional(tuple.get(9, Integer.class)),
+                tuple.get(10, Answer.class),
+                optional(tuple.get(11, Integer.class)),
+                tuple.get(12, Outcome.class),
+                tuple.get(13, Recordability.class),
+                Optional.ofNullable(tuple.get(14, LocalDate.class)),
+                Optional.ofNullable(tuple.get(15, LocalDate.class)),
+                Optional.ofNullable(tuple.get(16, LocalDate.class)),
+                Optional.ofNullable(tuple.get(17, LocalDate.class)));
+    }
+
+    private static OptionalInt optional(@Nullable Integer number) {
+        return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+    }
+}

@@ -1,0 +1,23 @@
+package org.thresholdregister.review;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.roster.WorkerDetails;
+
+/**
+ * All there is about one worker, judged as of a day.
+ *
+ * @param asOf the day the judgement is as of, which is today
+ * @param tests in order of time, those that are never judged among them
+ * @param decisions in order of the day of decision
+ */
+public record WorkerRecord(
+        LocalDate asOf,
+        WorkerDetails details,
+        List<RecordedTest> tests,
+        List<RecordedDecision> decisions,
+        WorkerHistory history,
+        WorkerJudgement judgement) {}

@@ -1,0 +1,61 @@
+package org.thresholdregister.review;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.core.judging.Judge;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.platform.audit.AuditTrail;
+import org.thresholdregister.platform.security.CurrentUser;
+import org.thresholdregister.platform.security.Roles;
+import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.roster.StoredWorker;
+import org.thresholdregister.roster.WorkerStore;
+
+/** Opens a worker's record and judges it. */
+@Service
+public class WorkerRecordService {
+
+    private final WorkerStore workers;
+    private final HistoryStore histories;
+    private final AuditTrail auditTrail;
+    private final CurrentUser currentUser;
+    private final Clock clock;
+
+    WorkerRecordService(
+            WorkerStore workers, HistoryStore histories, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
+        this.workers = workers;
+        this.histories = histories;
+        this.auditTrail = auditTrail;
+        this.currentUser = currentUser;
+        this.clock = clock;
+    }
+
+    /**
+     * The record of the worker with this number, judged as of today; empty also for a worker of a site that the user
+     * may not see. That it was opened goes on the audit trail.
+     */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    @Transactional
+    public Optional<WorkerRecord> open(String workerId) {
+        return workers.find(workerId, currentUser.scope()).map(this::open);
+    }
+
+    private WorkerRecord open(StoredWorker worker) {
+        auditTrail.record(
+                ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
+        StoredHistory stored = histories.of(List.of(worker)).getFirst();
+        LocalDate today = LocalDate.now(clock);
+        return new WorkerRecord(
+                today,
+                worker.details(),
+                stored.tests(),
+                stored.decisions(),
+                stored.history(),
+                Judge.judge(stored.history(), JudgingOptions.asOf(today)));
+    }
+}

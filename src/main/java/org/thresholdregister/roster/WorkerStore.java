@@ -1,0 +1,82 @@
+package org.thresholdregister.roster;
+
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.core.aging.Sex;
+import org.thresholdregister.core.judging.WorkerFacts;
+import org.thresholdregister.platform.query.ListQuery;
+import org.thresholdregister.platform.security.SiteScope;
+
+/**
+ * The workers, for the services of other features. It checks no role: the service that calls it does, and screens never
+ * call it.
+ */
+@Component
+@Transactional(propagation = Propagation.MANDATORY)
+public class WorkerStore {
+
+    private final WorkerRepository workers;
+    private final EntityManager entityManager;
+
+    WorkerStore(WorkerRepository workers, EntityManager entityManager) {
+        this.workers = workers;
+        this.entityManager = entityManager;
+    }
+
+    /** The worker of this number, where its site is in the scope. */
+    public Optional<StoredWorker> find(String workerId, SiteScope scope) {
+        return workers.findByWorkerId(workerId)
+                .map(Worker::toStored)
+                .filter(worker -> scope.includes(worker.details().siteIfGiven()));
+    }
+
+    /** Those of the workers that are in the register, of whatever site. */
+    public List<StoredWorker> withNumbers(Collection<String> workerIds) {
+        return workers.findAllByWorkerIdIn(workerIds).stream()
+                .map(Worker::toStored)
+                .toList();
+    }
+
+    public List<StoredWorker> withKeys(Collection<Long> keys) {
+        return workers.findAllByIdIn(keys).stream().map(Worker::toStored).toList();
+    }
+
+    public boolean isEmpty() {
+        return workers.count() == 0;
+    }
+
+    /** What the rules need to know of every worker in the scope. */
+    public List<WorkerFacts> facts(SiteScope scope) {
+        return new ListQuery(entityManager, "from Worker w", scope, "w.site")
+                .all("w.workerId, w.birthDate, w.sex, w.enrolledFrom, w.endDate", "", WorkerStore::facts);
+    }
+
+    private static WorkerFacts facts(Tuple tuple) {
+        return new WorkerFacts(
+                tuple.get(0, String.class),
+                Optional.ofNullable(tuple.get(1, LocalDate.class)),
+                Optional.ofNullable(tuple.get(2, Sex.class)),
+                Optional.ofNullable(tuple.get(3, LocalDate.class)),
+                Optional.ofNullable(tuple.get(4, LocalDate.class)));
+    }
+
+    /** Stores a new worker and returns its key. */
+    public long add(WorkerDetails details, long importBatch) {
+        return workers.save(new Worker(details, importBatch)).key();
+    }
+
+    /** Stores what has changed about a worker, who is known by number, and returns the key. */
+    public long update(WorkerDetails details) {
+        Worker worker = workers.findByWorkerId(details.workerId())
+                .orElseThrow(() -> new IllegalArgumentException("no such worker in the register"));
+        worker.set(details);
+        return worker.key();
+    }
+}
