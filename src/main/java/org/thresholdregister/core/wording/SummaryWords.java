@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.thresholdregister.core.summary.Count;
 import org.thresholdregister.core.summary.Group;
@@ -47,6 +48,14 @@ public final class SummaryWords {
         };
     }
 
+    /** Says of what the totals are, where they are not of the whole register. */
+    public static String onlySites(Set<String> sites) {
+        return sites.isEmpty()
+                ? "No site is in view, so that nothing is counted."
+                : "The totals are of " + sites.stream().sorted().collect(Collectors.joining(", "))
+                        + (sites.size() == 1 ? ", the only site in view." : ", the only sites in view.");
+    }
+
     /** The year in a sentence. */
     public static String sentence(int year, List<SummaryRow> rows) {
         return phrases(year, rows).stream().map(Phrase::text).collect(Collectors.joining());
@@ -85,17 +94,17 @@ public final class SummaryWords {
         int recordable = totals.getOrDefault(Measure.RECORDABLE_CASES, 0);
         add(phrases, "In " + year + ", ");
         add(phrases, some(tested, "worker"), Measure.WORKERS_TESTED);
-        add(phrases, (tested == 1 ? " was" : " were") + " tested");
+        add(phrases, (isOne(tested) ? " was" : " were") + " tested");
         add(phrases, sites == 0 ? "; " : " at " + some(sites, "site") + "; ");
         add(phrases, some(found, "shift"), Measure.SHIFTS_FOUND);
-        add(phrases, (found == 1 ? " was" : " were") + " found");
+        add(phrases, (isOne(found) ? " was" : " were") + " found");
         if (found > 0) {
             add(phrases, ", ");
             add(phrases, (confirmed == 0 ? "none" : digits(confirmed)) + " confirmed", Measure.SHIFTS_CONFIRMED);
         }
         add(phrases, "; ");
         add(phrases, some(recordable, "case"), Measure.RECORDABLE_CASES);
-        add(phrases, (recordable == 1 ? " is" : " are") + " recordable.");
+        add(phrases, (isOne(recordable) ? " is" : " are") + " recordable.");
     }
 
     private static long namedSites(List<SummaryRow> rows) {
@@ -107,7 +116,12 @@ public final class SummaryWords {
     }
 
     private static String some(long number, String thing) {
-        return (number == 0 ? "no" : digits(number)) + " " + thing + (number == 1 ? "" : "s");
+        return (number == 0 ? "no" : digits(number)) + " " + thing + (isOne(number) ? "" : "s");
+    }
+
+    /** Whether it takes the singular, as "no" does too. */
+    private static boolean isOne(long number) {
+        return number <= 1;
     }
 
     private static String digits(long number) {
