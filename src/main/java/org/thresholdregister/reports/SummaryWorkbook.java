@@ -6,10 +6,7 @@ import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Date;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -30,6 +27,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.thresholdregister.core.summary.Count;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.Measure;
+import org.thresholdregister.core.summary.SummaryLine;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.wording.SummaryWords;
 import org.thresholdregister.core.wording.Words;
@@ -45,11 +43,13 @@ public final class SummaryWorkbook {
     private static final String HOW_COUNTED =
             "Counts of tests by the year of the test. One person with both ears on one date is one shift and one case.";
     private static final int LABELS = 3;
+
+    /** Three lines of the longest title; a reader does not always work the height out. */
+    private static final int HEADER_POINTS = 42;
+
     private static final LocalDateTime ZIP_EPOCH = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private SummaryWorkbook() {}
-
-    private record Line(int year, Group group) {}
 
     /** The bytes of an {@code .xlsx} file. */
     public static byte[] of(List<SummaryRow> rows) {
@@ -79,24 +79,24 @@ public final class SummaryWorkbook {
         int next = 0;
         text(sheet.createRow(next++), 0, TITLE, styles.title);
         for (String note : notes) {
-            text(sheet.createRow(next++), 0, note, styles.plain);
+            text(sheet.createRow(next++), 0, note, styles.sentence);
         }
-        text(sheet.createRow(next++), 0, HOW_COUNTED, styles.plain);
+        text(sheet.createRow(next++), 0, HOW_COUNTED, styles.sentence);
         int headerRow = next + 1;
         List<String> titles = titles();
         Row header = sheet.createRow(headerRow);
+        header.setHeightInPoints(HEADER_POINTS);
         for (int column = 0; column < titles.size(); column++) {
-            text(header, column, titles.get(column), styles.header);
+            text(header, column, titles.get(column), column < LABELS ? styles.labelHeader : styles.countHeader);
         }
-        Map<Line, Map<Measure, Count>> lines = byLine(rows);
         next = headerRow + 1;
-        for (Map.Entry<Line, Map<Measure, Count>> entry : lines.entrySet()) {
-            fill(sheet.createRow(next++), entry.getKey(), entry.getValue(), styles);
+        for (SummaryLine line : SummaryLine.of(rows)) {
+            fill(sheet.createRow(next++), line, styles);
         }
         layOut(sheet, titles.size(), headerRow, next - 1);
         next++;
         for (String line : explanations(rows)) {
-            text(sheet.createRow(next++), 0, line, styles.plain);
+            text(sheet.createRow(next++), 0, line, styles.sentence);
         }
     }
 
@@ -108,29 +108,20 @@ public final class SummaryWorkbook {
         return titles;
     }
 
-    private static Map<Line, Map<Measure, Count>> byLine(List<SummaryRow> rows) {
-        Map<Line, Map<Measure, Count>> lines = new LinkedHashMap<>();
-        for (SummaryRow row : rows) {
-            lines.computeIfAbsent(new Line(row.year(), row.group()), line -> new EnumMap<>(Measure.class))
-                    .put(row.measure(), row.count());
-        }
-        return lines;
-    }
-
-    private static void fill(Row row, Line line, Map<Measure, Count> counts, Styles styles) {
+    private static void fill(Row row, SummaryLine line, Styles styles) {
         Group group = line.group();
         CellStyle style = group.isTotal() ? styles.total : styles.count;
-        CellStyle label = group.isTotal() ? styles.totalLabel : styles.plain;
+        CellStyle label = group.isTotal() ? styles.totalLabel : styles.label;
         number(row, 0, line.year(), label);
         text(row, 1, SummaryWords.site(group), label);
         text(row, 2, SummaryWords.department(group), label);
-        counts.forEach((measure, count) -> {
+        for (Measure measure : Measure.values()) {
             int column = LABELS + measure.ordinal();
-            switch (count) {
+            switch (line.count(measure)) {
                 case Count.Number(int value) -> number(row, column, value, style);
-                case Count.Hidden() -> text(row, column, count.word(), style);
+                case Count.Hidden() -> text(row, column, Count.HIDDEN_WORD, style);
             }
-        });
+        }
     }
 
     private static List<String> explanations(List<SummaryRow> rows) {
@@ -193,39 +184,62 @@ public final class SummaryWorkbook {
         return bytes.toByteArray();
     }
 
-    /** The few looks that a cell may have, readable on a grey printer. */
+    /** The few looks that a cell may have, readable on a grey printer; of a typeface that every office has. */
     private static final class Styles {
+        private static final String TYPEFACE = "Arial";
+
         private final CellStyle title;
-        private final CellStyle plain;
-        private final CellStyle header;
+        private final CellStyle sentence;
+        private final CellStyle labelHeader;
+        private final CellStyle countHeader;
+        private final CellStyle label;
         private final CellStyle count;
-        private final CellStyle total;
         private final CellStyle totalLabel;
+        private final CellStyle total;
 
         Styles(XSSFWorkbook workbook) {
-            Font bold = workbook.createFont();
-            bold.setBold(true);
-            Font large = workbook.createFont();
-            large.setBold(true);
-            large.setFontHeightInPoints((short) 14);
-            title = workbook.createCellStyle();
-            title.setFont(large);
-            plain = workbook.createCellStyle();
-            header = workbook.createCellStyle();
-            header.setFont(bold);
-            header.setWrapText(true);
-            header.setVerticalAlignment(VerticalAlignment.BOTTOM);
-            header.setBorderBottom(BorderStyle.THIN);
-            header.setFillForegroundColor(IndexedColors.GREY_25_PERCENT.getIndex());
-            header.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-            count = workbook.createCellStyle();
-            count.setAlignment(HorizontalAlignment.RIGHT);
-            count.setDataFormat(workbook.createDataFormat().getFormat("#,##0"));
-            total = workbook.createCellStyle();
-            total.cloneStyleFrom(count);
-            total.setFont(bold);
-            totalLabel = workbook.createCellStyle();
-            totalLabel.setFont(bold);
+            Font plain = font(workbook, 10, false);
+            Font bold = font(workbook, 10, true);
+            title = style(workbook, font(workbook, 14, true), HorizontalAlignment.LEFT);
+            sentence = style(workbook, plain, HorizontalAlignment.LEFT);
+            labelHeader = header(style(workbook, bold, HorizontalAlignment.LEFT));
+            countHeader = header(style(workbook, bold, HorizontalAlignment.RIGHT));
+            label = ruled(style(workbook, plain, HorizontalAlignment.LEFT));
+            count = ruled(style(workbook, plain, HorizontalAlignment.RIGHT));
+            totalLabel = ruled(style(workbook, bold, HorizontalAlignment.LEFT));
+            total = ruled(style(workbook, bold, HorizontalAlignment.RIGHT));
+            short thousands = workbook.createDataFormat().getFormat("#,##0");
+            count.setDataFormat(thousands);
+            total.setDataFormat(thousands);
+        }
+
+        private static Font font(XSSFWorkbook workbook, int points, boolean bold) {
+            Font font = workbook.createFont();
+            font.setFontName(TYPEFACE);
+            font.setFontHeightInPoints((short) points);
+            font.setBold(bold);
+            return font;
+        }
+
+        private static CellStyle style(XSSFWorkbook workbook, Font font, HorizontalAlignment alignment) {
+            CellStyle style = workbook.createCellStyle();
+            style.setFont(font);
+            style.setAlignment(alignment);
+            return style;
+        }
+
+        private static CellStyle header(CellStyle style) {
+            style.setWrapText(true);
+            style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+            style.setBorderBottom(BorderStyle.THIN);
+            style.setFillForegroundColor(IndexedColors.GREY_25_PERCENT.getIndex());
+            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+            return style;
+        }
+
+        private static CellStyle ruled(CellStyle style) {
+            style.setBorderBottom(BorderStyle.HAIR);
+            return style;
         }
     }
 }

@@ -48,6 +48,14 @@ public final class SummaryWords {
         };
     }
 
+    /** {@code 1,371}, or that it is hidden. */
+    public static String count(Count count) {
+        return switch (count) {
+            case Count.Number(int value) -> digits(value);
+            case Count.Hidden() -> Count.HIDDEN_WORD;
+        };
+    }
+
     /** Says of what the totals are, where they are not of the whole register. */
     public static String onlySites(Set<String> sites) {
         return sites.isEmpty()
