@@ -1,11 +1,13 @@
 package org.thresholdregister.intake.ui;
 
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.component.upload.UploadI18N;
+import com.vaadin.flow.function.SerializableRunnable;
 import com.vaadin.flow.server.streams.UploadEvent;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -26,24 +28,33 @@ class DropPlace extends Div {
 
     private final Table table;
     private final transient ImportService imports;
+    private final SerializableRunnable changed;
     private final Upload upload;
     private final Paragraph message = new Paragraph();
     private transient @Nullable UploadedFile file;
 
-    DropPlace(Table table, ImportService imports) {
+    /** @param changed is told when a file has come or gone */
+    DropPlace(Table table, ImportService imports, SerializableRunnable changed) {
         this.table = table;
         this.imports = imports;
+        this.changed = changed;
         addClassNames("tr-card", "tr-drop");
         upload = new Upload(this::take);
         upload.setMaxFiles(1);
         upload.setMaxFileSize(Math.toIntExact(ImportService.MOST_BYTES));
-        upload.setI18n(words(table));
+        upload.setI18n(words());
+        String name = ImportWords.fileName(table);
+        var choose = new Button("Choose a file");
+        choose.setAriaLabel("Choose a file: " + name);
+        upload.setUploadButton(choose);
         upload.addFileRejectedListener(event -> complain(event.getFileName() + ": " + event.getErrorMessage()));
-        upload.addFileRemovedListener(event -> giveUp());
+        upload.addFileRemovedListener(event -> {
+            giveUp();
+            changed.run();
+        });
         message.addClassName("tr-message");
         message.getElement().setAttribute("role", "alert");
         message.setVisible(false);
-        String name = ImportWords.fileName(table);
         add(
                 new H2(ImportWords.title(table)),
                 new Paragraph(ImportWords.explanation(table)),
@@ -80,6 +91,7 @@ class DropPlace extends Div {
     private void accept(UploadedFile taken) {
         giveUp();
         file = taken;
+        changed.run();
     }
 
     private void giveUp() {
@@ -99,10 +111,8 @@ class DropPlace extends Div {
         return table.columns().stream().map(Column::columnName).collect(Collectors.joining(",")) + "\r\n";
     }
 
-    private static UploadI18N words(Table table) {
-        String name = ImportWords.fileName(table);
+    private static UploadI18N words() {
         return new UploadI18N()
-                .setAddFiles(new UploadI18N.AddFiles().setOne("Choose " + name).setMany("Choose " + name))
                 .setDropFiles(
                         new UploadI18N.DropFiles().setOne("or drop it here").setMany("or drop it here"))
                 .setError(new UploadI18N.Error()

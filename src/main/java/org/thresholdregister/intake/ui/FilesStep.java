@@ -24,7 +24,7 @@ class FilesStep extends Step {
         super(new LeadSentence("Hand over your files; you see what they would do before anything is stored."));
         this.look = look;
         places = Arrays.stream(Table.values())
-                .map(table -> new DropPlace(table, imports))
+                .map(table -> new DropPlace(table, imports, this::forgetComplaint))
                 .toList();
         var all = new Div();
         all.addClassName("tr-drops");
@@ -34,7 +34,13 @@ class FilesStep extends Step {
         message.setVisible(false);
         var check = new Button("Check the files", click -> check());
         check.addThemeVariants(ButtonVariant.PRIMARY);
-        add(all, message, check);
+        add(
+                new Paragraph(
+                        "One of them, or all at once. Tests and decisions need their workers in the register or on"
+                                + " the roster beside them."),
+                all,
+                message,
+                check);
     }
 
     /** Says why the files cannot be looked at; they stay where they are. */
@@ -43,8 +49,12 @@ class FilesStep extends Step {
         message.setVisible(true);
     }
 
-    private void check() {
+    private void forgetComplaint() {
         message.setVisible(false);
+    }
+
+    private void check() {
+        forgetComplaint();
         List<UploadedFile> files =
                 places.stream().map(DropPlace::file).flatMap(Optional::stream).toList();
         if (places.stream().anyMatch(DropPlace::isUploading)) {

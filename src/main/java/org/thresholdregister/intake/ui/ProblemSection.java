@@ -16,6 +16,7 @@ class ProblemSection extends Div {
     private static final List<String> FILE_HEADER = List.of("file", "line", "column", "value", "problem", "effect");
 
     ProblemSection(ImportPreview preview, ImportService imports) {
+        addClassName("tr-problems");
         add(new H2("What is wrong with rows"));
         List<RowProblem> problems = preview.problems();
         if (problems.isEmpty()) {
