@@ -14,7 +14,6 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SmallGroups;
 import org.thresholdregister.core.summary.SummaryRow;
-import org.thresholdregister.core.summary.YearSummary;
 import org.thresholdregister.core.wording.SummaryWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.audit.AuditTrail;
@@ -37,12 +36,19 @@ public class SummaryService {
     public static final int YEARS_BEFORE = 4;
 
     private final DeterminationStore determinations;
+    private final CountedYears countedYears;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
 
-    SummaryService(DeterminationStore determinations, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
+    SummaryService(
+            DeterminationStore determinations,
+            CountedYears countedYears,
+            AuditTrail auditTrail,
+            CurrentUser currentUser,
+            Clock clock) {
         this.determinations = determinations;
+        this.countedYears = countedYears;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -82,9 +88,8 @@ public class SummaryService {
     }
 
     private List<SummaryRow> rows(int firstYear, int lastYear) {
-        YearSummary summary = new YearSummary();
-        determinations.forEachWorker(currentUser.scope(), firstYear, lastYear, summary::add);
-        return currentUser.role() == Role.PLANT_MANAGER ? SmallGroups.hide(summary.rows()) : summary.rows();
+        List<SummaryRow> rows = countedYears.rows(currentUser.scope(), firstYear, lastYear);
+        return currentUser.role() == Role.PLANT_MANAGER ? SmallGroups.hide(rows) : rows;
     }
 
     private Optional<Set<String>> onlySites() {

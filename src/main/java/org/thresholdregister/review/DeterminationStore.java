@@ -27,6 +27,9 @@ import org.thresholdregister.platform.security.SiteScope;
 @Transactional(propagation = Propagation.MANDATORY)
 public class DeterminationStore {
 
+    /** The state of all that was found at one moment. */
+    public record Stamp(long latestKey, long number) {}
+
     private final EntityManager entityManager;
     private final DailyJudging dailyJudging;
 
@@ -40,12 +43,22 @@ public class DeterminationStore {
         return inScope(scope).all("distinct year(d.testDate)", "order by 1 desc", tuple -> tuple.get(0, Integer.class));
     }
 
-    /** Hands over what was found in these years about each worker of the scope, worker by worker. */
-    public void forEachWorker(
-            SiteScope scope, int firstYear, int lastYear, BiConsumer<Group, List<CountedTest>> action) {
+    /** Tells one state of all that was found from another: whoever is judged anew gets new keys. */
+    public Stamp stamp() {
+        dailyJudging.bringUpToDate();
+        return entityManager
+                .createQuery("select coalesce(max(d.id), 0), count(*) from StoredDetermination d", Tuple.class)
+                .getResultStream()
+                .map(tuple -> new Stamp(tuple.get(0, Long.class), tuple.get(1, Long.class)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Hands over what was found in this year about each worker of the scope, worker by worker. */
+    public void forEachWorker(SiteScope scope, int year, BiConsumer<Group, List<CountedTest>> action) {
         Workers workers = new Workers(action);
         inScope(scope)
-                .where("d.testDate between ? and ?", LocalDate.of(firstYear, 1, 1), LocalDate.of(lastYear, 12, 31))
+                .where("d.testDate between ? and ?", LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31))
                 .forEach(
                         "d.workerId, w.site, w.department, d.testDate, d.purpose, d.outcome, d.sts, d.recordable",
                         "order by d.workerId",

@@ -121,7 +121,7 @@ class IntakeAndSummaryTest extends BrowserTest {
 
         press("Give up and hand over other files");
         assertThat(lead()).containsText("Hand over your files");
-        assertThat(page().getByText("people.csv")).hasCount(0);
+        assertThat(page().locator("main").getByText("people.csv")).hasCount(0);
     }
 
     @Test

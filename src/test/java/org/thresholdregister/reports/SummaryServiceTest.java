@@ -124,6 +124,27 @@ class SummaryServiceTest {
     }
 
     @Test
+    void whatIsStoredIsCountedAtOnce() {
+        SignIn.as(Role.SAFETY_OFFICER);
+        assertThat(tested(summaries.report(2025))).containsEntry("Yard (all)", "7");
+
+        files.store(
+                "worker_id,birth_date,sex,site,department\nW-9,,,Mill,Saws\nW-20,,,Yard,Cranes\n",
+                AUDIOGRAM_COLUMNS + test("W-20", "2025-03-01", "baseline", 10, 10),
+                "");
+        assertThat(tested(summaries.report(2025)))
+                .containsEntry("(all) (all)", "16")
+                .containsEntry("Yard (all)", "7")
+                .containsEntry("Mill Saws", "3");
+
+        files.store("", "", """
+                worker_id,ear,test_date,kind,date,by,reason
+                W-20,both,2025-03-01,invalid-test,2025-03-02,the nurse,wrong booth
+                """);
+        assertThat(tested(summaries.report(2025))).containsEntry("(all) (all)", "15");
+    }
+
+    @Test
     void yearsComeLatestFirstAndTheYearsBeforeWithTheirTotals() {
         SignIn.as(Role.NURSE);
 

@@ -35,6 +35,7 @@ class SummaryTable extends NativeTable {
         for (SummaryLine line : lines) {
             var row = table.add(line, "Site", SummaryWords.site(line.group()));
             var department = cell("Department", new Text(SummaryWords.department(line.group())));
+            department.addClassName("tr-department");
             row.addComponentAtIndex(1, department);
             if (line.group().isTotal()) {
                 row.addClassName("tr-total");
