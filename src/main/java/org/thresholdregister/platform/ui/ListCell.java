@@ -12,8 +12,7 @@ import java.io.Serializable;
  * @param action the words of a button
  * @param actionLabel the same for those who do not see the row that it stands in
  */
-public record ListCell(
-        String words, String classNames, String path, String note, String action, String actionLabel)
+public record ListCell(String words, String classNames, String path, String note, String action, String actionLabel)
         implements Serializable {
 
     public static final ListCell EMPTY = text("");

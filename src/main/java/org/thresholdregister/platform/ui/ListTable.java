@@ -45,8 +45,7 @@ public class ListTable<T> extends NativeTable {
         return cell;
     }
 
-    private static <T> NativeTableCell cell(
-            String header, ListCell content, T row, SerializableConsumer<T> action) {
+    private static <T> NativeTableCell cell(String header, ListCell content, T row, SerializableConsumer<T> action) {
         var cell = new NativeTableCell();
         cell.getElement().setAttribute("data-label", header);
         if (content.isEmpty()) {

@@ -47,8 +47,8 @@ class DueTable extends NativeTable {
             return figures(new NativeTableCell(new Text("0")));
         }
         var link = new Anchor(FollowUpAddress.of(kind, Optional.of(state)), Integer.toString(number));
-        link.setAriaLabel(number + " " + kind.map(Words::followUp).orElse("in all") + ", "
-                + FollowUpWords.state(state));
+        link.setAriaLabel(
+                number + " " + kind.map(Words::followUp).orElse("in all") + ", " + FollowUpWords.state(state));
         if (state == FollowUpState.OVERDUE) {
             link.addClassName("tr-overdue");
         }

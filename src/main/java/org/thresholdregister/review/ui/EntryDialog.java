@@ -11,6 +11,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.function.SerializableConsumer;
 import com.vaadin.flow.function.SerializableFunction;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.wording.Words;
@@ -44,8 +45,11 @@ class EntryDialog extends Dialog {
         this.kind = kind;
         this.testDate = row.testDate().orElseThrow();
         setHeaderTitle(Words.capitalised(Words.decision(kind)));
-        addClassName("tr-entry");
-        day.setI18n(new DatePicker.DatePickerI18n().setDateFormat("d MMM yyyy").setFirstDayOfWeek(1));
+        setWidth("min(30rem, 100%)");
+        day.setLocale(Locale.ENGLISH);
+        day.setI18n(new DatePicker.DatePickerI18n()
+                .setDateFormats("d MMM yyyy", "yyyy-MM-dd")
+                .setFirstDayOfWeek(1));
         day.setValue(today);
         day.setMax(today);
         day.setMin(testDate);
@@ -69,7 +73,12 @@ class EntryDialog extends Dialog {
             return;
         }
         var decision = new Decision(
-                row.ears(), testDate, kind, decidedOn, by.getValue().strip(), reason.getValue().strip());
+                row.ears(),
+                testDate,
+                kind,
+                decidedOn,
+                by.getValue().strip(),
+                reason.getValue().strip());
         switch (enter.apply(decision)) {
             case DecisionResult.Recorded() -> finish(done, inWords(decision) + " is on record now.");
             case DecisionResult.AlreadyOnRecord() ->
@@ -107,6 +116,7 @@ class EntryDialog extends Dialog {
             case NO_SUCH_TEST -> "The worker has no test of " + Dates.onScreen(testDate) + ". Nothing was changed.";
             case BEFORE_THE_TEST -> "The day is before the test of " + Dates.onScreen(testDate) + ".";
             case IN_THE_FUTURE -> "The day is still to come.";
+            case REASON_MISSING -> "This is taken down only with its reason.";
             case TEXT_TOO_LONG -> "The name or the reason is too long.";
         };
     }

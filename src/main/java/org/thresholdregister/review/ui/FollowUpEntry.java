@@ -12,12 +12,11 @@ final class FollowUpEntry {
 
     /** The decision that settles what is owed, where the user may enter it. */
     static Optional<DecisionKind> settling(FollowUpRow row, Set<DecisionKind> allowed) {
-        Optional<DecisionKind> settling =
-                switch (row.kind()) {
-                    case NOTICE -> Optional.of(DecisionKind.NOTICE_GIVEN);
-                    case RECORD -> Optional.of(DecisionKind.RECORDED);
-                    case RETEST, ANNUAL_TEST, BASELINE_TEST -> Optional.empty();
-                };
+        Optional<DecisionKind> settling = switch (row.kind()) {
+            case NOTICE -> Optional.of(DecisionKind.NOTICE_GIVEN);
+            case RECORD -> Optional.of(DecisionKind.RECORDED);
+            case RETEST, ANNUAL_TEST, BASELINE_TEST -> Optional.empty();
+        };
         return settling.filter(allowed::contains).filter(kind -> row.testDate().isPresent());
     }
 

@@ -58,11 +58,7 @@ class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
         years.add(thisYear);
         filters.years(ShiftAddress.YEAR, "Year", List.copyOf(years.descendingSet()), thisYear)
                 .choice(ShiftAddress.OUTCOME, "Outcome", OUTCOMES, Words::outcome)
-                .choice(
-                        ShiftAddress.RECORDABLE,
-                        "Recordable",
-                        List.of(Recordability.values()),
-                        Words::recordability)
+                .choice(ShiftAddress.RECORDABLE, "Recordable", List.of(Recordability.values()), Words::recordability)
                 .names(ShiftAddress.SITE, "Site", workers.sites())
                 .names(ShiftAddress.DEPARTMENT, "Department", workers.departments());
         list = new ListGrid<>(
@@ -75,6 +71,7 @@ class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
         var caution = new Paragraph(Words.CAUTION + " Each ear counts for itself; the summary of the year counts a"
                 + " person with both ears on one day once.");
         caution.addClassName("tr-caution");
+        filters.add(list.order());
         add(new H1("Shifts"), lead, caution, filters, list, empty);
     }
 

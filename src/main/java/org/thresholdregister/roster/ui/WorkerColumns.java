@@ -34,7 +34,7 @@ final class WorkerColumns {
         orders.put("department", Order.ascending(WorkerColumn.DEPARTMENT));
         orders.put("site", Order.ascending(WorkerColumn.SITE));
         orders.put("job", Order.ascending(WorkerColumn.JOB_TITLE));
-        orders.put("hired last first", Order.descending(WorkerColumn.HIRE_DATE));
+        orders.put("hired last", Order.descending(WorkerColumn.HIRE_DATE));
         orders.put("left first", Order.ascending(WorkerColumn.END_DATE));
         return orders;
     }
@@ -48,7 +48,8 @@ final class WorkerColumns {
         if (row.hasLeftBy(today)) {
             return ListCell.text("left " + row.endDate().map(Dates::onScreen).orElse(""));
         }
-        return ListCell.text(
-                row.endDate().map(last -> "employed until " + Dates.onScreen(last)).orElse("employed"));
+        return ListCell.text(row.endDate()
+                .map(last -> "employed until " + Dates.onScreen(last))
+                .orElse("employed"));
     }
 }

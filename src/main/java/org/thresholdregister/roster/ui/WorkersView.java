@@ -42,11 +42,7 @@ class WorkersView extends Div implements HealthRecordPage, BeforeEnterObserver {
 
     WorkersView(WorkerService workers, Clock clock) {
         this.workers = workers;
-        filters.choice(
-                        WorkerAddress.STATUS,
-                        "Status",
-                        List.of(Status.ACTIVE, Status.LEFT),
-                        WorkerWords::status)
+        filters.choice(WorkerAddress.STATUS, "Status", List.of(Status.ACTIVE, Status.LEFT), WorkerWords::status)
                 .names(WorkerAddress.SITE, "Site", workers.sites())
                 .names(WorkerAddress.DEPARTMENT, "Department", workers.departments());
         list = new ListGrid<>(
@@ -56,6 +52,7 @@ class WorkersView extends Div implements HealthRecordPage, BeforeEnterObserver {
                 WorkerColumns.orders(),
                 row -> Paths.worker(row.workerId()),
                 row -> {});
+        filters.add(list.order());
         add(new H1("Workers"), lead, filters, list, empty);
     }
 
