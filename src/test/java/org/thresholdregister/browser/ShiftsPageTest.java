@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.Media;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -76,6 +78,22 @@ class ShiftsPageTest extends BrowserTest {
         heading.click();
         page().waitForTimeout(500);
         assertThat(meanShifts()).isSortedAccordingTo((one, other) -> Double.compare(other, one));
+    }
+
+    @Test
+    void onPaperTheListStandsWholeAndWithoutFields() {
+        signInAs(DemoAccounts.SAFETY_OFFICER);
+        open("/shifts?year=2025");
+        names().first().waitFor();
+        int shifts = Integer.parseInt(lead().locator("a").first().innerText().replaceAll("\\D", ""));
+        page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+
+        assertThat(names()).hasCount(shifts);
+        assertThat(page().getByLabel("Name or number")).isHidden();
+        BoundingBox last = names().last().boundingBox();
+        BoundingBox foot = page().locator("footer").boundingBox();
+        assertThat(last.y + last.height).isLessThan(foot.y);
+        assertThat(page().locator("footer")).containsText("Health record");
     }
 
     @Test

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.grid.Grid;
 import com.vaadin.flow.component.grid.GridVariant;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.data.provider.QuerySortOrder;
 import com.vaadin.flow.data.provider.SortDirection;
@@ -36,6 +37,22 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
             narrow.addEventListener('change', follow);
             """;
 
+    /**
+     * On the screen the grid places its rows itself. On paper they follow each other, so that no row is cut in two and
+     * the last one is not cut off; a page's style sheet does not reach that far into the grid.
+     */
+    private static final String LET_ROWS_FLOW_ON_PAPER = """
+            const paper = new CSSStyleSheet();
+            paper.replaceSync(`@media print {
+              :host, #scroller, #table, #items {
+                height: auto !important; max-height: none !important; overflow: visible !important;
+              }
+              #scroller, #table { display: block !important; position: static !important; }
+              #items > tr { break-inside: avoid; position: static !important; transform: none !important; }
+            }`);
+            this.shadowRoot.adoptedStyleSheets = [...this.shadowRoot.adoptedStyleSheets, paper];
+            """;
+
     /** Fetches rows. */
     @FunctionalInterface
     public interface Pages<T, C extends Enum<C>> extends Serializable {
@@ -46,6 +63,7 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     private final Grid<T> grid = new Grid<>();
     private final Select<String> order = new Select<>();
     private final Map<String, Order<C>> orders;
+    private final Paragraph printNote = new Paragraph();
 
     /**
      * @param name what the list is of, for those who do not see it
@@ -89,7 +107,8 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
             }
         });
         grid.addItemClickListener(event -> UI.getCurrent().navigate(opens.apply(event.getItem())));
-        add(grid);
+        printNote.addClassName("tr-print-note");
+        add(grid, printNote);
     }
 
     /** The field that orders the list, to stand beside those that filter it. */
@@ -100,7 +119,11 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     /** Shows this many rows, fetched as they are needed. */
     public void show(int count, Pages<T, C> pages) {
         setVisible(count > 0);
-        grid.setAllRowsVisible(count <= WHOLE_UP_TO);
+        boolean whole = count <= WHOLE_UP_TO;
+        grid.setAllRowsVisible(whole);
+        printNote.setVisible(!whole);
+        printNote.setText("This sheet holds what was on the screen of " + count + " rows. Filter the list to "
+                + WHOLE_UP_TO + " rows or fewer to print all of it.");
         grid.setItems(
                 query -> pages.find(orderOf(query.getSortOrders()), query.getOffset(), query.getLimit()).stream(),
                 query -> count);
@@ -109,6 +132,7 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     @Override
     protected void onAttach(AttachEvent attachEvent) {
         grid.getElement().executeJs(FOLLOW_WINDOW);
+        grid.getElement().executeJs(LET_ROWS_FLOW_ON_PAPER);
     }
 
     private Order<C> orderOf(List<QuerySortOrder> byHeading) {
