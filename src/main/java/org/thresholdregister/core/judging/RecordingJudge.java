@@ -69,16 +69,24 @@ final class RecordingJudge {
 
     /** The answer for a test judged by itself; entries must come in order, after {@link #advanceTo}. */
     Recording judge(TestEntry entry, Ear ear, Outcome outcome) {
-        TestDecisions decided = decisions.on(entry.days(), ear);
         Recording recording = options.baselineRevision() == BaselineRevision.APPLY || baselineHasMoved(entry, ear)
                 ? inItsOwnRight(entry, ear, outcome)
                 : byOutcome(entry, ear, outcome);
-        Recording answer = afterDecisions(recording, decided);
+        Recording answer = afterDecisions(recording, decisions.on(daysOf(entry, recording), ear));
         if (answer.answer() == Recordability.YES) {
             answer.comparison()
                     .ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest(), endOfCase(answer)));
         }
         return answer;
+    }
+
+    /** A decision may name the test, any retest of it, or the test that settled the question of the log. */
+    private static Set<LocalDate> daysOf(TestEntry entry, Recording recording) {
+        Set<LocalDate> days = entry.days();
+        recording
+                .comparison()
+                .ifPresent(comparison -> days.add(comparison.decidingTest().date()));
+        return days;
     }
 
     private boolean baselineHasMoved(TestEntry entry, Ear ear) {
