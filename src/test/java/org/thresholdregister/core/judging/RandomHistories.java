@@ -22,7 +22,7 @@ import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 
 /** Invented histories with everything in them that judging looks at, the same ones for the same seed. */
-final class RandomHistories {
+public final class RandomHistories {
 
     /** Levels stay this far under the end of the scale, so that a test may raise them. */
     private static final int HIGHEST_LEVEL = 110;
@@ -36,7 +36,8 @@ final class RandomHistories {
     }
 
     /** Hands each of so many histories to the check, with options for it. */
-    static void check(long seed, int count, boolean withDecisions, BiConsumer<WorkerHistory, JudgingOptions> check) {
+    public static void check(
+            long seed, int count, boolean withDecisions, BiConsumer<WorkerHistory, JudgingOptions> check) {
         RandomHistories histories = new RandomHistories(seed, withDecisions);
         for (int i = 0; i < count; i++) {
             WorkerHistory history = histories.next();
