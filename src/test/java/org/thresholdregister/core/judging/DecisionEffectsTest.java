@@ -210,6 +210,34 @@ class DecisionEffectsTest {
     }
 
     @Test
+    void anInvalidRetestDoesNotStandInTheWayOfAnEarlierOne() {
+        WorkerJudgement judgement = new Case()
+                .test("2020-04-01", TestPurpose.BASELINE, 10, 10)
+                .test(ANNUAL, TestPurpose.ANNUAL, 30, 30)
+                .test(RETEST, TestPurpose.RETEST, 10, 10)
+                .test("2024-04-20", TestPurpose.RETEST, 30, 30)
+                .decided("2024-04-20", Ears.LEFT, DecisionKind.INVALID_TEST, "2024-04-21")
+                .asOf(TODAY);
+        assertThat(judged(judgement, ANNUAL, Ear.LEFT).outcome()).isEqualTo(Outcome.NOT_CONFIRMED);
+        assertThat(judged(judgement, ANNUAL, Ear.LEFT).settledBy().date()).isEqualTo(LocalDate.parse(RETEST));
+        assertThat(judged(judgement, ANNUAL, Ear.RIGHT).outcome()).isEqualTo(Outcome.CONFIRMED);
+    }
+
+    @Test
+    void anInvalidRetestOfAHiddenCaseDoesNotStandInTheWayOfAnEarlierOne() {
+        WorkerJudgement judgement = vectorF06()
+                .decided(ANNUAL, Ears.LEFT, DecisionKind.BASELINE, "2024-05-01")
+                .test("2026-04-15", TestPurpose.RETEST, "20 25 30", "10 10 10")
+                .test("2026-04-20", TestPurpose.RETEST, "5 5 10", "10 10 10")
+                .decided("2026-04-20", Ears.LEFT, DecisionKind.INVALID_TEST, "2026-04-21")
+                .asOf(TODAY);
+        assertThat(judged(judgement, "2026-04-01", Ear.LEFT).recording().answer())
+                .isEqualTo(Recordability.YES);
+        assertThat(judged(judgement, "2026-04-01", Ear.LEFT).dueDates().recordBy())
+                .contains(LocalDate.parse("2026-04-22"));
+    }
+
+    @Test
     void anInvalidTestOwesNoNextTest() {
         WorkerJudgement judgement = new Case()
                 .test("2020-04-01", TestPurpose.BASELINE, 10, 10)
