@@ -202,6 +202,15 @@ class YearSummaryTest {
     }
 
     @Test
+    void aSiteNamedLikeATotalCountsNobodyTwice() {
+        add(new Group("(all)", "Furnace"), baseline("2026-03-09"));
+        add(new Group("Hollow", "(all)"), baseline("2026-03-09"));
+        assertThat(counts(2026, Group.EVERYBODY).get(Measure.WORKERS_TESTED)).isEqualTo(2);
+        assertThat(counts(2026, new Group("Hollow", "(all)")).get(Measure.WORKERS_TESTED))
+                .isEqualTo(1);
+    }
+
+    @Test
     void aWorkerWithoutATestCountsNowhere() {
         add(FURNACE);
         assertThat(summary.rows()).isEmpty();
