@@ -140,6 +140,11 @@ public final class Words {
         };
     }
 
+    /** {@code 28.33 dB HL}, {@code 26.67 dB HL or more}, or {@code not known}, for the mean level with this sum. */
+    public static String meanLevel(DecibelRange sum) {
+        return mean(sum).replace(" dB", " dB HL");
+    }
+
     /** {@code 11.67 dB}, {@code 26.67 dB or more}, or {@code not known}, for the mean of three with this sum. */
     public static String mean(DecibelRange sum) {
         OptionalInt exact = sum.exact();

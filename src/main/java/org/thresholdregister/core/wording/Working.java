@@ -286,8 +286,10 @@ public final class Working {
         String levels = Frequency.AVERAGED.stream()
                 .map(frequency -> bare(test.threshold(ear, frequency)))
                 .collect(Collectors.joining(", "));
-        return "The levels at 2000, 3000 and 4000 Hz are " + levels + ", a mean of " + Words.mean(test.levelSum(ear))
-                + " HL";
+        return "The levels at 2000, 3000 and 4000 Hz are " + levels + ", "
+                + (test.levelSum(ear).equals(DecibelRange.UNKNOWN)
+                        ? "a mean that is not known"
+                        : "a mean of " + Words.meanLevel(test.levelSum(ear)));
     }
 
     private static String recordingAnswer(Judged judged) {
