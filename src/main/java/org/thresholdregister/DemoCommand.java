@@ -24,11 +24,21 @@ final class DemoCommand implements Callable<Integer> {
                             + " launcher.")
     private Path data = Path.of("demo-data");
 
+    @Option(
+            names = "--sample",
+            paramLabel = "FOLDER",
+            defaultValue = "${sys:register.home:-.}/sample-roster",
+            description =
+                    "Folder of the files that an empty demo is filled with. Unless given: sample-roster beside the"
+                            + " launcher.")
+    private Path sample = Path.of("sample-roster");
+
     @Override
     public Integer call() {
         return WebApp.start(
                 "--spring.profiles.active=demo",
                 "--register.data=" + data,
+                "--register.sample=" + sample,
                 "--server.port=" + port.givenOrNextFree(System.out));
     }
 }

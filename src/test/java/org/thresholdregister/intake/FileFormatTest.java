@@ -56,6 +56,12 @@ class FileFormatTest {
     }
 
     @Test
+    void theVeryLastByteCanTellThatAFileIsNotUtf8() throws Exception {
+        byte[] bytes = "worker_id,birth_date,sex,family_name\n1,,,Jos\u00e9".getBytes(StandardCharsets.ISO_8859_1);
+        assertThat(rows(bytes)).containsExactly("2 1 José");
+    }
+
+    @Test
     void aUtf8CharacterAcrossTheBufferOfTheCheckIsNoError() throws Exception {
         for (int padding = 65_530; padding < 65_540; padding++) {
             String name = "x".repeat(padding - TEXT.indexOf("Núñez")) + "ñé漢🔔";
