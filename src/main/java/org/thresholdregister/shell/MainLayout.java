@@ -8,7 +8,9 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Footer;
+import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.sidenav.SideNav;
@@ -31,8 +33,6 @@ import org.thresholdregister.platform.ui.HealthRecordPage;
 @AnonymousAllowed
 class MainLayout extends AppLayout {
 
-    private static final String CONTENT_ID = "content";
-
     private final transient CurrentUser currentUser;
     private final transient Clock clock;
     private final Main main = new Main();
@@ -42,7 +42,9 @@ class MainLayout extends AppLayout {
         this.currentUser = currentUser;
         this.clock = clock;
 
-        var skip = new Anchor("#" + CONTENT_ID, "Skip to the page");
+        // A link would not do: the page has a base address, from which it would lead to another page.
+        var skip =
+                new NativeButton("Skip to the page", click -> main.getElement().callJsFunction("focus"));
         skip.addClassName("tr-skip");
         var toggle = new DrawerToggle();
         toggle.setAriaLabel("Menu");
@@ -52,14 +54,15 @@ class MainLayout extends AppLayout {
         signedIn.addClassName("tr-who");
         var signOut = new Button("Sign out", click -> authentication.logout());
         signOut.addThemeVariants(ButtonVariant.TERTIARY);
-        addToNavbar(skip, toggle, name);
+        var bar = new Header(skip, toggle, name);
+        bar.addClassName("tr-bar");
         if (currentUser.find().isPresent()) {
-            addToNavbar(signedIn, signOut);
+            bar.add(signedIn, signOut);
         }
+        addToNavbar(bar);
 
         addToDrawer(menu());
 
-        main.setId(CONTENT_ID);
         main.getElement().setAttribute("tabindex", "-1");
         var caution = new Paragraph(Caution.TEXT);
         caution.addClassName("tr-caution");

@@ -3,9 +3,11 @@ package org.thresholdregister.shell;
 import com.vaadin.flow.server.CustomizedSystemMessages;
 import com.vaadin.flow.server.ServiceInitEvent;
 import com.vaadin.flow.server.VaadinServiceInitListener;
+import com.vaadin.flow.server.WrappedSession;
 import com.vaadin.flow.server.communication.IndexHtmlResponse;
 import java.security.SecureRandom;
 import java.util.Base64;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** What the framework is told once, as it starts: nonces, errors in words, and that an idle session ends wholly. */
@@ -28,12 +30,20 @@ class ServiceSetUp implements VaadinServiceInitListener {
         service.setSystemMessagesProvider(info -> inWords());
         service.addSessionInitListener(
                 init -> init.getSession().setErrorHandler(new UnexpectedErrorHandler(incidents)));
-        service.addSessionDestroyListener(destroyed -> {
-            var session = destroyed.getSession().getSession();
-            if (session != null) {
-                session.invalidate();
-            }
-        });
+        service.addSessionDestroyListener(
+                destroyed -> endWholly(destroyed.getSession().getSession()));
+    }
+
+    /** The framework drops an idle session of its own kind only; the sign-in hangs on the one below. */
+    private static void endWholly(@Nullable WrappedSession session) {
+        if (session == null) {
+            return;
+        }
+        try {
+            session.invalidate();
+        } catch (IllegalStateException e) {
+            // It is ending already, which is why the framework's session was destroyed.
+        }
     }
 
     private void addNonce(IndexHtmlResponse page) {

@@ -1,5 +1,6 @@
 package org.thresholdregister.shell;
 
+import com.vaadin.flow.spring.security.VaadinAwareSecurityContextHolderStrategy;
 import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
@@ -12,6 +13,7 @@ import org.springframework.security.config.ObjectPostProcessor;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.csrf.CsrfException;
 import org.springframework.security.web.header.HeaderWriterFilter;
@@ -25,6 +27,15 @@ import org.thresholdregister.platform.security.OpenSessions;
 @Configuration(proxyBeanMethods = false)
 @EnableWebSecurity
 class WebSecurityConfiguration {
+
+    /** One for the process, as the holder it serves is: several applications in one, as tests have, share it. */
+    private static final SecurityContextHolderStrategy WHO_IS_SIGNED_IN =
+            new VaadinAwareSecurityContextHolderStrategy();
+
+    @Bean
+    static SecurityContextHolderStrategy securityContextHolderStrategy() {
+        return WHO_IS_SIGNED_IN;
+    }
 
     @Bean
     SecurityFilterChain filterChain(HttpSecurity http, OpenSessions openSessions) {

@@ -9,6 +9,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 import org.thresholdregister.platform.accounts.AccountProblem.Field;
 import org.thresholdregister.platform.audit.AuditTrail;
+import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.SiteScope;
 
 /** Checks and stores new accounts, for the administrator, the first set-up and the demonstration alike. */
@@ -52,7 +53,7 @@ class AccountBook {
         PasswordRule.objection(account.password(), username)
                 .ifPresent(objection -> problems.add(new AccountProblem(Field.PASSWORD, objection)));
         if (account.scope() instanceof SiteScope.OnlySites(var names)) {
-            if (names.isEmpty()) {
+            if (names.isEmpty() && account.role() != Role.ADMINISTRATOR) {
                 problems.add(new AccountProblem(Field.SITES, "Name at least one site, or choose all sites."));
             } else if (names.stream().anyMatch(name -> name.length() > LONGEST_SITE)) {
                 problems.add(

@@ -42,7 +42,7 @@ public class DemoAccounts implements ApplicationRunner {
     public void run(ApplicationArguments arguments) {
         if (accounts.existsByDemo(false)) {
             throw new StartRefusedException("This register has accounts of its own, so the demonstration is not"
-                    + " started on it. Name another folder with --register.data=FOLDER. Nothing was changed.");
+                    + " started on it. Name another folder with --data FOLDER. Nothing was changed.");
         }
         for (NewAccount account : ALL) {
             if (!accounts.existsByUsername(account.username())) {

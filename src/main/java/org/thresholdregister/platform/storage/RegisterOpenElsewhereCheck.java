@@ -33,7 +33,7 @@ public final class RegisterOpenElsewhereCheck implements ApplicationContextIniti
                 throw new StartRefusedException("The register in "
                         + folder.toAbsolutePath().normalize()
                         + " is already open in another program. Close that one first, or name another folder with"
-                        + " --register.data=FOLDER. Nothing was changed.");
+                        + " --data FOLDER. Nothing was changed.");
             }
             // Any other fault is the data source's to report, with its full cause.
         }

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.thresholdregister.platform.accounts.AccountProblem;
 import org.thresholdregister.platform.accounts.NewAccount;
@@ -38,10 +39,20 @@ class AccountForm extends Div {
         password.setHelperText("At least 15 characters; a few words in a row do well");
         password.setAutocomplete(Autocomplete.NEW_PASSWORD);
         sites.setHelperText("One site a line, spelled as in the roster");
+        sites.setWidthFull();
+        add(username, displayName, password, role, allSites, sites);
+        role.setVisible(choices.size() > 1);
+        role.addValueChangeListener(change -> showSites());
+        allSites.addValueChangeListener(change -> showSites());
         allSites.setValue(true);
-        sites.setEnabled(false);
-        allSites.addValueChangeListener(change -> sites.setEnabled(!change.getValue()));
-        add(username, displayName, role, password, allSites, sites);
+        showSites();
+    }
+
+    /** An administrator sees no record, so is not asked for sites. */
+    private void showSites() {
+        boolean seesRecords = role.getValue() != Role.ADMINISTRATOR;
+        allSites.setVisible(seesRecords);
+        sites.setVisible(seesRecords && !allSites.getValue());
     }
 
     NewAccount value() {
@@ -86,6 +97,9 @@ class AccountForm extends Div {
     }
 
     private SiteScope scope() {
+        if (role.getValue() == Role.ADMINISTRATOR) {
+            return SiteScope.only(Set.of());
+        }
         return allSites.getValue()
                 ? SiteScope.all()
                 : SiteScope.only(sites.getValue()

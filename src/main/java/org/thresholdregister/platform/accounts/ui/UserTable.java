@@ -79,6 +79,7 @@ class UserTable extends NativeTable {
     private static String inWords(SiteScope scope) {
         return switch (scope) {
             case SiteScope.AllSites() -> "all";
+            case SiteScope.OnlySites(var names) when names.isEmpty() -> "none";
             case SiteScope.OnlySites(var names) ->
                 String.join(", ", names.stream().sorted().toList());
         };
