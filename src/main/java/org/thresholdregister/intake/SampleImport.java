@@ -42,7 +42,7 @@ class SampleImport {
     private final TransactionTemplate transaction;
 
     SampleImport(
-            @Value("${register.sample:sample-roster}") Path sample,
+            @Value("${register.sample:${register.home:.}/sample-roster}") Path sample,
             Importer importer,
             UploadFolder uploads,
             WorkerStore workers,

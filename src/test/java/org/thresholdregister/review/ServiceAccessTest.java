@@ -1,0 +1,267 @@
+package org.thresholdregister.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.thresholdregister.platform.security.Role.NURSE;
+import static org.thresholdregister.platform.security.Role.SAFETY_OFFICER;
+
+import java.io.ByteArrayInputStream;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.aop.support.AopUtils;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.authentication.AuthenticationCredentialsNotFoundException;
+import org.springframework.stereotype.Service;
+import org.thresholdregister.RegisterTest;
+import org.thresholdregister.SignIn;
+import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.intake.ImportProgress;
+import org.thresholdregister.intake.ImportService;
+import org.thresholdregister.intake.Table;
+import org.thresholdregister.intake.TestImports;
+import org.thresholdregister.platform.query.Order;
+import org.thresholdregister.platform.security.Role;
+import org.thresholdregister.roster.WorkerColumn;
+import org.thresholdregister.roster.WorkerFilter;
+import org.thresholdregister.roster.WorkerRow;
+import org.thresholdregister.roster.WorkerService;
+
+/** Who may call which service, and what a person of one site sees of another. */
+@RegisterTest
+class ServiceAccessTest {
+
+    private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
+    private static final Set<String> FEATURES = Set.of("roster", "audiograms", "review", "intake", "reports");
+
+    private record Access(Set<Role> roles, ThrowingCallable call) {}
+
+    @Autowired
+    private ApplicationContext context;
+
+    @Autowired
+    private WorkerService workers;
+
+    @Autowired
+    private WorkerRecordService records;
+
+    @Autowired
+    private TodayService today;
+
+    @Autowired
+    private ShiftReviewService shifts;
+
+    @Autowired
+    private DecisionService decisions;
+
+    @Autowired
+    private ImportService imports;
+
+    @Autowired
+    private TestImports files;
+
+    @BeforeEach
+    void twoSites() {
+        SignIn.as(NURSE);
+        files.store(ServiceFixture.ROSTER, ServiceFixture.AUDIOGRAMS, "");
+        SignIn.out();
+    }
+
+    /** Every public method of the features' services, with the roles that may call it. */
+    private Map<String, Access> table() {
+        Map<String, Access> table = new LinkedHashMap<>();
+        table.put(
+                "WorkerService.find",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> workers.find(WorkerFilter.EVERYONE, Order.ascending(WorkerColumn.NAME), 0, 10)));
+        table.put("WorkerService.count", new Access(NURSE_AND_OFFICER, () -> workers.count(WorkerFilter.EVERYONE)));
+        table.put("WorkerService.get", new Access(NURSE_AND_OFFICER, () -> workers.get("M-1")));
+        table.put("WorkerService.sites", new Access(NURSE_AND_OFFICER, workers::sites));
+        table.put("WorkerService.departments", new Access(NURSE_AND_OFFICER, workers::departments));
+        table.put("WorkerRecordService.open", new Access(NURSE_AND_OFFICER, () -> records.open("M-1")));
+        table.put("TodayService.counts", new Access(NURSE_AND_OFFICER, today::counts));
+        table.put(
+                "TodayService.find",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.DUE_DATE), 0, 10)));
+        table.put("TodayService.count", new Access(NURSE_AND_OFFICER, () -> today.count(FollowUpFilter.EVERYTHING)));
+        table.put(
+                "ShiftReviewService.find",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> shifts.find(ShiftFilter.ofYear(2026), Order.ascending(ShiftColumn.NAME), 0, 10)));
+        table.put(
+                "ShiftReviewService.count",
+                new Access(NURSE_AND_OFFICER, () -> shifts.count(ShiftFilter.ofYear(2026))));
+        table.put("ShiftReviewService.years", new Access(NURSE_AND_OFFICER, shifts::years));
+        table.put("DecisionService.kindsToEnter", new Access(NURSE_AND_OFFICER, decisions::kindsToEnter));
+        table.put(
+                "DecisionService.enter",
+                new Access(NURSE_AND_OFFICER, () -> decisions.enter("M-1", decision(DecisionKind.NOTICE_GIVEN))));
+        table.put(
+                "ImportService.keep",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> imports.keep(Table.ROSTER, "r.csv", new ByteArrayInputStream(new byte[0]))));
+        table.put(
+                "ImportService.preview",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> imports.preview(List.of(files.keep(Table.ROSTER, ServiceFixture.ROSTER)))));
+        table.put(
+                "ImportService.confirm",
+                new Access(NURSE_AND_OFFICER, () -> imports.confirm("", ImportProgress.unwatched())));
+        table.put("ImportService.giveUp", new Access(NURSE_AND_OFFICER, () -> imports.giveUp(List.of())));
+        return table;
+    }
+
+    private static Decision decision(DecisionKind kind) {
+        return new Decision(Ears.RIGHT, LocalDate.of(2026, 3, 1), kind, LocalDate.of(2026, 3, 9), "", "");
+    }
+
+    @Test
+    void theTableNamesEveryPublicMethodOfEveryService() {
+        Set<String> methods = context.getBeansWithAnnotation(Service.class).values().stream()
+                .map(AopUtils::getTargetClass)
+                .filter(type -> FEATURES.contains(
+                        type.getPackageName().replaceFirst("org\\.thresholdregister\\.([a-z]+).*", "$1")))
+                .flatMap(type -> Arrays.stream(type.getDeclaredMethods())
+                        .filter(method -> Modifier.isPublic(method.getModifiers()) && !method.isSynthetic())
+                        .map(Method::getName)
+                        .map(name -> type.getSimpleName() + "." + name))
+                .collect(Collectors.toSet());
+
+        assertThat(methods).isEqualTo(table().keySet());
+    }
+
+    @Test
+    void eachRoleCallsExactlyWhatTheTableGivesIt() {
+        table().forEach((method, access) -> {
+            for (Role role : Role.values()) {
+                SignIn.as(role);
+                if (access.roles().contains(role)) {
+                    assertThatCode(access.call()).as(method + " as " + role).doesNotThrowAnyException();
+                } else {
+                    assertThatThrownBy(access.call())
+                            .as(method + " as " + role)
+                            .isInstanceOf(AccessDeniedException.class);
+                }
+            }
+            SignIn.out();
+            assertThatThrownBy(access.call())
+                    .as(method + " with nobody signed in")
+                    .isInstanceOf(AuthenticationCredentialsNotFoundException.class);
+        });
+    }
+
+    @Test
+    void aNurseEntersOnlyNoticesAndInvalidTests() {
+        for (DecisionKind kind : DecisionKind.values()) {
+            SignIn.as(NURSE);
+            if (kind == DecisionKind.NOTICE_GIVEN || kind == DecisionKind.INVALID_TEST) {
+                assertThat(decisions.kindsToEnter()).contains(kind);
+                assertThat(decisions.enter("M-1", decision(kind))).isEqualTo(new DecisionResult.Recorded());
+            } else {
+                assertThat(decisions.kindsToEnter()).doesNotContain(kind);
+                assertThatThrownBy(() -> decisions.enter("M-1", decision(kind)))
+                        .isInstanceOf(AccessDeniedException.class);
+                SignIn.as(SAFETY_OFFICER);
+                assertThat(decisions.enter("M-1", decision(kind))).isEqualTo(new DecisionResult.Recorded());
+            }
+        }
+    }
+
+    private List<String> allWorkers() {
+        return workers.find(WorkerFilter.EVERYONE, Order.ascending(WorkerColumn.WORKER_ID), 0, 10).stream()
+                .map(WorkerRow::workerId)
+                .toList();
+    }
+
+    private List<String> allFollowUps() {
+        return today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.WORKER_ID), 0, 20).stream()
+                .map(FollowUpRow::workerId)
+                .distinct()
+                .toList();
+    }
+
+    private List<String> allShifts() {
+        return List.of(2025, 2026).stream()
+                .flatMap(year ->
+                        shifts.find(ShiftFilter.ofYear(year), Order.ascending(ShiftColumn.NAME), 0, 10).stream())
+                .map(ShiftRow::workerId)
+                .toList();
+    }
+
+    @Test
+    void aPersonOfOneSiteSeesNothingOfTheOther() {
+        for (Role role : NURSE_AND_OFFICER) {
+            SignIn.as(role, "Mill");
+
+            assertThat(allWorkers()).containsExactly("M-1", "M-2");
+            assertThat(workers.count(WorkerFilter.EVERYONE)).isEqualTo(2);
+            assertThat(workers.get("M-1")).isPresent();
+            assertThat(workers.get("Y-1")).isEmpty();
+            assertThat(workers.get("N-1")).isEmpty();
+            assertThat(workers.sites()).containsExactly("Mill");
+            assertThat(workers.departments()).containsExactly("Press", "Saws");
+            assertThat(records.open("M-1")).isPresent();
+            assertThat(records.open("Y-1")).isEmpty();
+            assertThat(records.open("N-1")).isEmpty();
+            assertThat(allFollowUps()).containsExactly("M-1");
+            assertThat(today.count(FollowUpFilter.EVERYTHING)).isEqualTo(3);
+            assertThat(List.of(FollowUpState.values()).stream()
+                            .mapToInt(today.counts()::of)
+                            .sum())
+                    .isEqualTo(3);
+            assertThat(allShifts()).containsExactly("M-1");
+            assertThat(shifts.count(ShiftFilter.ofYear(2025))).isZero();
+            assertThat(decisions.enter(
+                            "Y-1",
+                            new Decision(
+                                    Ears.LEFT,
+                                    LocalDate.of(2025, 6, 1),
+                                    DecisionKind.NOTICE_GIVEN,
+                                    LocalDate.of(2025, 6, 9),
+                                    "",
+                                    "")))
+                    .isEqualTo(new DecisionResult.Refused(DecisionResult.Reason.UNKNOWN_WORKER));
+        }
+        SignIn.as(NURSE, "Yard");
+        assertThat(shifts.years()).containsExactly(2025, 2024);
+        assertThat(files.preview("", ServiceFixture.AUDIOGRAMS, "").counts().unchangedTests())
+                .as("tests of the other site's workers are those of unknown workers")
+                .isEqualTo(2);
+    }
+
+    @Test
+    void aPersonWithoutASiteSeesNothingAndOneOfAllSitesSeesThoseWithoutOneToo() {
+        SignIn.as(NURSE, new String[0]);
+        assertThat(allWorkers()).isEmpty();
+        assertThat(allFollowUps()).isEmpty();
+        assertThat(allShifts()).isEmpty();
+        assertThat(workers.sites()).isEmpty();
+        assertThat(records.open("N-1")).isEmpty();
+
+        SignIn.as(NURSE);
+        assertThat(allWorkers()).containsExactly("M-1", "M-2", "N-1", "Y-1");
+        assertThat(workers.sites()).containsExactly("", "Mill", "Yard");
+        assertThat(records.open("N-1")).isPresent();
+    }
+}
