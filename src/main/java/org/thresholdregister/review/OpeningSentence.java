@@ -101,7 +101,7 @@ public record OpeningSentence(String found, String owed) {
                                 ? "shift confirmed on "
                                         + Words.day(judged.settledBy().date())
                                 : "shift of " + day + " stands without a retest")
-                        + forTheLog(judged);
+                        + ", " + FindingWords.forTheLog(judged);
             case AWAITING_RETEST -> "shift found on " + day + ", awaiting retest";
             case NOT_CONFIRMED ->
                 "shift of " + day + " not confirmed by the retest of "
@@ -113,13 +113,8 @@ public record OpeningSentence(String found, String owed) {
         };
     }
 
-    private static String forTheLog(Judged judged) {
-        Recordability answer = judged.recording().answer();
-        return answer == Recordability.UNDECIDED ? ", recordability undecided" : ", " + Words.recordability(answer);
-    }
-
     private static String unlessNo(Judged judged) {
-        return judged.recording().answer() == Recordability.NO ? "" : forTheLog(judged);
+        return judged.recording().answer() == Recordability.NO ? "" : ", " + FindingWords.forTheLog(judged);
     }
 
     private static String owed(List<FollowUp> followUps, LocalDate today) {

@@ -14,7 +14,7 @@ import org.thresholdregister.review.RecordedDecision;
 /** What people decided about this worker's tests, and the way to enter more. */
 class DecisionSection extends Section {
 
-    DecisionSection(List<RecordedDecision> decisions, Button enter) {
+    DecisionSection(List<RecordedDecision> decisions, Button... enter) {
         add(new H2("What was decided"));
         if (decisions.isEmpty()) {
             add(new EmptyHint(
@@ -36,6 +36,7 @@ class DecisionSection extends Section {
                     words(decision.reason()),
                     words(recorded.enteredBy()));
         }
-        add(table, enter);
+        add(table);
+        add(enter);
     }
 }

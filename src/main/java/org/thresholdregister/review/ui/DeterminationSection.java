@@ -43,8 +43,11 @@ class DeterminationSection extends Section {
         for (TestStory story : stories.reversed()) {
             var test = new Div(new H3(story.name()));
             test.addClassName("tr-found-test");
-            for (Ear ear : AudiogramComparison.EARS) {
-                test.add(story.of(ear).map(this::working).orElseGet(() -> notJudged(story, ear)));
+            if (story.determinations().isEmpty()) {
+                test.add(notJudged(new Span("Both ears"), story, Ear.RIGHT));
+            } else {
+                AudiogramComparison.EARS.forEach(ear -> test.add(
+                        story.of(ear).map(this::working).orElseGet(() -> notJudged(new EarName(ear), story, ear))));
             }
             add(test);
         }
@@ -53,8 +56,8 @@ class DeterminationSection extends Section {
         add(caution);
     }
 
-    private Div notJudged(TestStory story, Ear ear) {
-        var line = new Div(new EarName(ear), new Span(": " + story.finding(ear)));
+    private static Div notJudged(Span ears, TestStory story, Ear ear) {
+        var line = new Div(ears, new Span(": " + story.finding(ear)));
         line.addClassName("tr-found-unjudged");
         return line;
     }

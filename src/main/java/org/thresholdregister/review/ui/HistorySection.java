@@ -9,9 +9,10 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
-import java.math.BigDecimal;
+import com.vaadin.flow.function.SerializableRunnable;
 import java.util.ArrayList;
 import java.util.List;
 import org.thresholdregister.audiograms.TestFacts;
@@ -26,15 +27,16 @@ class HistorySection extends Section {
 
     private final List<NativeTableRow> rows = new ArrayList<>();
 
-    HistorySection(TestChoice choice) {
+    /** @param showDrawing brings the drawing into view */
+    HistorySection(TestChoice choice, SerializableRunnable showDrawing) {
         var table = new NativeTable();
         table.addClassNames("tr-table", "tr-history");
-        table.setCaptionText("Thresholds in dB HL; a test that is pressed is drawn above");
+        table.setCaptionText("Thresholds in dB HL, newest test first");
         addHead(table);
         var body = table.addBody();
         List<TestStory> stories = choice.stories();
         for (int i = 0; i < stories.size(); i++) {
-            rows.add(row(stories.get(i), choice, i));
+            rows.add(row(stories.get(i), choice, i, showDrawing));
         }
         rows.reversed().forEach(body::add);
         var scroll = new Div(table);
@@ -42,7 +44,9 @@ class HistorySection extends Section {
         scroll.getElement().setAttribute("tabindex", "0");
         scroll.getElement().setAttribute("role", "region");
         scroll.getElement().setAttribute("aria-label", "Tests on record");
-        add(new H2("Tests on record"), scroll);
+        var hint = new Paragraph("Press a test to have it drawn above.");
+        hint.addClassName("tr-on-screen");
+        add(new H2("Tests on record"), hint, scroll);
         choice.follow(this::mark);
     }
 
@@ -68,15 +72,11 @@ class HistorySection extends Section {
                 frequencies.add(figures(heading(Integer.toString(frequency.hertz()), frequency.hertz() + " Hz")));
             }
         }
-        groups.add(
-                span(figures(heading("Quiet, h", "Hours away from noise before the test")), "rowspan", 2),
-                span(heading("Tester", ""), "rowspan", 2),
-                span(heading("Instrument", ""), "rowspan", 2),
-                span(heading("Remark", ""), "rowspan", 2));
+        groups.add(span(heading("How it was made", ""), "rowspan", 2));
         table.getHead().add(groups, frequencies);
     }
 
-    private static NativeTableRow row(TestStory story, TestChoice choice, int index) {
+    private static NativeTableRow row(TestStory story, TestChoice choice, int index, SerializableRunnable showDrawing) {
         var choose = new NativeButton(Words.day(story.audiogram().date()));
         choose.addClassName("tr-link");
         choose.getElement()
@@ -94,13 +94,11 @@ class HistorySection extends Section {
                         Words.thresholdCell(story.audiogram().threshold(ear, frequency)))));
             }
         }
-        TestFacts facts = story.test().facts();
-        row.add(
-                figures(new NativeTableCell(quiet(facts))),
-                new NativeTableCell(facts.tester()),
-                new NativeTableCell(facts.instrument()),
-                new NativeTableCell(facts.remark()));
-        row.getElement().addEventListener("click", click -> choice.choose(index));
+        row.add(new NativeTableCell(howMade(story.test().facts())));
+        row.getElement().addEventListener("click", click -> {
+            choice.choose(index);
+            showDrawing.run();
+        });
         return row;
     }
 
@@ -112,9 +110,22 @@ class HistorySection extends Section {
                         .toArray(Component[]::new);
     }
 
-    private static String quiet(TestFacts facts) {
-        String hours = facts.hoursSinceNoise().map(BigDecimal::toPlainString).orElse("");
-        return facts.protectorsWorn().orElse(false) ? (hours + " protectors worn").strip() : hours;
+    /** {@code 16 h away from noise, by P. Marrowdale, on A-1. Asked to come back}. */
+    private static String howMade(TestFacts facts) {
+        List<String> parts = new ArrayList<>();
+        facts.hoursSinceNoise().ifPresent(hours -> parts.add(hours.toPlainString() + " h away from noise"));
+        facts.protectorsWorn().filter(worn -> worn).ifPresent(worn -> parts.add("protectors worn instead"));
+        addIfGiven(parts, "by ", facts.tester());
+        addIfGiven(parts, "on ", facts.instrument());
+        addIfGiven(parts, "with ", facts.transducer());
+        String made = parts.isEmpty() ? "" : Words.capitalised(String.join(", ", parts)) + ".";
+        return facts.remark().isEmpty() ? made : (made + " " + Words.capitalised(facts.remark())).strip();
+    }
+
+    private static void addIfGiven(List<String> parts, String preposition, String text) {
+        if (!text.isEmpty()) {
+            parts.add(preposition + text);
+        }
     }
 
     private static NativeTableHeaderCell heading(String words, String title) {

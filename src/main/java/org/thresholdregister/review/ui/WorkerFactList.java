@@ -43,7 +43,7 @@ class WorkerFactList extends DescriptionList {
     }
 
     private static String age(OptionalInt years) {
-        return years.isPresent() ? ", " + years.getAsInt() + " years old" : "";
+        return years.isPresent() ? ", age " + years.getAsInt() : "";
     }
 
     private static String inWords(Sex sex) {

@@ -22,6 +22,7 @@ import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.platform.ui.EmptyHint;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
+import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.OpeningSentence;
@@ -32,7 +33,7 @@ import org.thresholdregister.review.WorkerRecordService;
 import org.thresholdregister.roster.WorkerDetails;
 
 /** One worker on one page, read downwards as the story went. The page's title names nobody: browsers keep it. */
-@Route("worker")
+@Route(Paths.WORKER)
 @PageTitle("A worker · Threshold Register")
 @RolesAllowed({Roles.NURSE, Roles.SAFETY_OFFICER})
 class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPage {
@@ -83,13 +84,17 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                             "No hearing test of this worker is on record.",
                             "The audiogram and what follows from it appear here once a test is imported."),
                     new FollowUpSection(record));
+            if (!record.decisions().isEmpty()) {
+                add(new DecisionSection(record.decisions()));
+            }
             return;
         }
         var choice = new TestChoice(stories);
         var enter = new Button("Enter a decision", click -> askForDecision(record, choice));
+        var audiogram = new AudiogramSection(choice);
         add(
-                new AudiogramSection(choice),
-                new HistorySection(choice),
+                audiogram,
+                new HistorySection(choice, () -> audiogram.scrollIntoView()),
                 new DeterminationSection(stories),
                 new FollowUpSection(record),
                 new DecisionSection(record.decisions(), enter));
@@ -97,7 +102,16 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
 
     private static LeadSentence lead(WorkerRecord record) {
         var sentence = OpeningSentence.of(record);
-        return new LeadSentence(sentence.text());
+        String page = Paths.worker(record.details().workerId());
+        var lead = new LeadSentence();
+        if (record.tests().isEmpty()) {
+            lead.text(sentence.found());
+        } else {
+            lead.link(sentence.found(), page + "#" + DeterminationSection.ID);
+        }
+        return lead.text("; ")
+                .link(sentence.owed(), page + "#" + FollowUpSection.ID)
+                .text(".");
     }
 
     private void askForDecision(WorkerRecord record, TestChoice choice) {
