@@ -19,6 +19,7 @@ import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Determination.Resolution;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
 
 /**
@@ -141,10 +142,11 @@ public record OpeningSentence(String found, String owed) {
         if (first.kind() == FollowUpKind.RETEST) {
             return "a retest may take its place until " + Words.day(first.dueDate());
         }
-        String state = days < 0
-                ? " is " + DaysLeft.inWords(days)
-                : days == 0 ? " is due today" : " is due in " + DaysLeft.count(days);
-        return Words.followUp(first.kind()) + state + (count == 1 ? "" : ", and " + (count - 1) + " more to come");
+        if (count > 1) {
+            return Counted.followUps(first.kind(), count) + " are owed, the first " + Counted.daysLeft(days);
+        }
+        return Words.followUp(first.kind()) + " is "
+                + (days > 0 ? "due in " + Counted.of(Math.toIntExact(days), "day", "days") : Counted.daysLeft(days));
     }
 
     private static long daysLeft(FollowUp followUp, LocalDate today) {

@@ -22,7 +22,8 @@ import org.thresholdregister.platform.security.Roles;
 
 /**
  * The shifts of a year, ear by ear, within the sites that the signed-in user may see: tests that show a standard
- * threshold shift themselves, and those that a retest confirmed. Retests stand with the test that they answer.
+ * threshold shift themselves, those that a retest confirmed, and those that show none from a revised baseline but are,
+ * or may become, a case from the recording reference. Retests stand with the test that they answer.
  */
 @Service
 @Transactional(readOnly = true)
@@ -58,6 +59,19 @@ public class ShiftReviewService {
         return filtered(filter).count();
     }
 
+    /** How many of the shifts that the filter lets through there are, by outcome and recordability. */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    public ShiftCounts counts(ShiftFilter filter) {
+        return new ShiftCounts(filtered(filter)
+                .all(
+                        "d.outcome, d.recordable, count(*)",
+                        "group by d.outcome, d.recordable",
+                        tuple -> new ShiftCounts.Group(
+                                tuple.get(0, Outcome.class),
+                                tuple.get(1, Recordability.class),
+                                Math.toIntExact(tuple.get(2, Long.class)))));
+    }
+
     /** The years that have tests, latest first. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<Integer> years() {
@@ -81,7 +95,12 @@ public class ShiftReviewService {
                         LocalDate.of(filter.year(), 1, 1),
                         LocalDate.of(filter.year(), 12, 31))
                 .where("d.outcome <> ?", Outcome.RETEST)
-                .where("(d.sts = ? or d.outcome = ?)", Answer.YES, Outcome.CONFIRMED);
+                .where(
+                        "(d.sts = ? or d.outcome = ? or d.recordable in (?, ?))",
+                        Answer.YES,
+                        Outcome.CONFIRMED,
+                        Recordability.YES,
+                        Recordability.AWAITING_RETEST);
         filter.site().ifPresent(site -> query.where("w.site = ?", site));
         filter.department().ifPresent(department -> query.where("w.department = ?", department));
         filter.outcome().ifPresent(outcome -> query.where("d.outcome = ?", outcome));

@@ -1,14 +1,16 @@
 package org.thresholdregister.review.ui;
 
-import static org.thresholdregister.review.ui.PlainTable.words;
-
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.function.SerializableFunction;
 import java.util.List;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.ui.EmptyHint;
+import org.thresholdregister.platform.ui.ListCell;
+import org.thresholdregister.platform.ui.ListColumn;
+import org.thresholdregister.platform.ui.ListTable;
 import org.thresholdregister.review.RecordedDecision;
 
 /** What people decided about this worker's tests, and the way to enter more. */
@@ -23,20 +25,20 @@ class DecisionSection extends Section {
                     enter));
             return;
         }
-        var table = new PlainTable(
-                "The newest first", List.of("Decision", "Ears", "Test of", "Decided", "By", "Reason", "Entered by"));
-        for (RecordedDecision recorded : decisions.reversed()) {
-            Decision decision = recorded.decision();
-            table.addRow(
-                    words(Words.capitalised(Words.decision(decision.kind()))),
-                    words(Words.ears(decision.ears())),
-                    words(Words.day(decision.testDate())),
-                    words(Words.day(decision.decidedOn())),
-                    words(decision.by()),
-                    words(decision.reason()),
-                    words(recorded.enteredBy()));
-        }
-        add(table);
+        List<ListColumn<RecordedDecision, ?>> columns = List.of(
+                decided("Decision", 10, decision -> Words.capitalised(Words.decision(decision.kind()))),
+                decided("Ears", 6, decision -> Words.ears(decision.ears())),
+                decided("Test of", 7, decision -> Words.day(decision.testDate())),
+                decided("Decided", 7, decision -> Words.day(decision.decidedOn())),
+                decided("By", 10, Decision::by),
+                decided("Reason", 14, Decision::reason),
+                ListColumn.unordered("Entered by", 8, recorded -> ListCell.text(recorded.enteredBy())));
+        add(new ListTable<>("The newest first", columns, decisions.reversed(), recorded -> {}));
         add(enter);
+    }
+
+    private static ListColumn<RecordedDecision, ?> decided(
+            String header, int width, SerializableFunction<Decision, String> words) {
+        return ListColumn.unordered(header, width, recorded -> ListCell.text(words.apply(recorded.decision())));
     }
 }

@@ -75,8 +75,8 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         WorkerDetails worker = record.details();
         site = worker.site();
         removeAll();
-        String name = (worker.givenName() + " " + worker.familyName()).strip();
-        add(new H1(name.isEmpty() ? "Worker " + worker.workerId() : name), lead(record), new WorkerFactList(record));
+        String name = People.name(worker.givenName(), worker.familyName(), worker.workerId());
+        add(new H1(name), lead(record), new WorkerFactList(record));
         List<TestStory> stories = record.stories();
         if (stories.isEmpty()) {
             add(

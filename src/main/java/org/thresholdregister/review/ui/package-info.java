@@ -1,5 +1,5 @@
 /**
- * The pages of review: a worker's record.
+ * The pages of review: what is owed today, a worker's record, the year's shifts.
  */
 @NullMarked
 package org.thresholdregister.review.ui;

@@ -1,0 +1,22 @@
+package org.thresholdregister.review.ui;
+
+import org.thresholdregister.platform.ui.ListCell;
+import org.thresholdregister.platform.ui.Paths;
+
+/** How a list names a worker. */
+final class People {
+
+    private People() {}
+
+    /** {@code Rowan Hale}, or the number where no name is on file. */
+    static String name(String givenName, String familyName, String workerId) {
+        String name = (givenName + " " + familyName).strip();
+        return name.isEmpty() ? workerId : name;
+    }
+
+    /** Name over number, leading to the worker's page. */
+    static ListCell cell(String givenName, String familyName, String workerId) {
+        return ListCell.link(name(givenName, familyName, workerId), Paths.worker(workerId))
+                .withNote(workerId);
+    }
+}
