@@ -25,7 +25,7 @@ public final class WhatChanged {
                         .map(earlier -> earlier.finding(ear))
                         .filter(earlier -> !earlier.equals(found))
                         .forEach(earlier -> changes.add(
-                                story.name() + ", " + Words.ear(ear) + ": " + earlier + " before, " + found + " now."));
+                                story.name() + ", " + Words.ear(ear) + ": " + found + " (before: " + earlier + ")."));
             }
         }
         followUps(before, after, "No longer owed: ", changes);
@@ -36,7 +36,10 @@ public final class WhatChanged {
     private static void followUps(WorkerRecord one, WorkerRecord other, String words, List<String> changes) {
         for (FollowUp followUp : one.judgement().followUps()) {
             if (!other.judgement().followUps().contains(followUp)) {
-                changes.add(words + Words.followUp(followUp.kind()) + " by " + Words.day(followUp.dueDate()) + ".");
+                changes.add(words + Words.followUp(followUp.kind()) + " by " + Words.day(followUp.dueDate())
+                        + followUp.testDate()
+                                .map(day -> ", after the test of " + Words.day(day))
+                                .orElse("") + ".");
             }
         }
     }

@@ -56,7 +56,7 @@ class DecisionDialog extends Dialog {
         kind.setItems(kinds);
         kind.setItemLabelGenerator(item -> Words.capitalised(Words.decision(item)));
         kind.addValueChangeListener(change -> reason.setHelperText(
-                change.getValue() != null && DecisionService.needsReason(change.getValue())
+                change.getValue() != null && change.getValue().needsReason()
                         ? "Needed for this decision"
                         : "May be left empty"));
         ears.setItems(Ears.values());
