@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
@@ -42,13 +43,13 @@ public class ShiftReviewService {
     /** One page of the shifts that the filter lets through. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<ShiftRow> find(ShiftFilter filter, Order<ShiftColumn> order, int offset, int limit) {
-        String direction = order.descending() ? " desc" : " asc";
         return filtered(filter)
                 .page(
                         "w.workerId, w.familyName, w.givenName, w.site, w.department, d.testDate, d.purpose, d.ear,"
                                 + " d.baselineDate, d.shiftSum, d.sts, d.levelSum, d.outcome, d.recordable, d.retestBy,"
                                 + " d.notifyBy, d.recordBy, d.settledOn",
-                        order.column().path() + direction + ", d.testDate" + direction + ", d.id" + direction,
+                        List.of(order.column().path(), "d.testDate", "d.id"),
+                        order.descending(),
                         offset,
                         limit,
                         ShiftReviewService::row);
@@ -72,19 +73,20 @@ public class ShiftReviewService {
                                 Math.toIntExact(tuple.get(2, Long.class)))));
     }
 
-    /** The years that have tests, latest first. */
+    /** The years from the last that has tests back to the first; none where there are no tests. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<Integer> years() {
-        return inScope().all("distinct year(d.testDate)", "order by 1 desc", tuple -> tuple.get(0, Integer.class));
+        return inScope().all("year(max(d.testDate)), year(min(d.testDate))", "", tuple -> tuple).stream()
+                .filter(tuple -> tuple.get(0) != null)
+                .flatMap(tuple -> Stream.iterate(
+                        tuple.get(0, Integer.class), year -> year >= tuple.get(1, Integer.class), year -> year - 1))
+                .toList();
     }
 
     private ListQuery inScope() {
         dailyJudging.bringUpToDate();
-        return new ListQuery(
-                entityManager,
-                "from StoredDetermination d join Worker w on w.id = d.workerId",
-                currentUser.scope(),
-                "w.site");
+        return ListQuery.ofOwned(
+                entityManager, "StoredDetermination d", "Worker w on w.id = d.workerId", "w.site", currentUser.scope());
     }
 
     private ListQuery filtered(ShiftFilter filter) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.thresholdregister.platform.accounts.DemoAccounts;
 
 /** The page of one worker, over the sample plant: FG-0061 has a shift that a retest confirmed in February 2022. */
-class WorkerPageTest extends DemoBrowserTest {
+class WorkerPageTest extends BrowserTest {
 
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
 
@@ -41,6 +41,12 @@ class WorkerPageTest extends DemoBrowserTest {
                         new Page.GetByRoleOptions().setName(words).setExact(true));
     }
 
+    private void press(String... keys) {
+        for (String key : keys) {
+            page().keyboard().press(key);
+        }
+    }
+
     private Locator said() {
         return page().locator(".tr-audiogram-said");
     }
@@ -48,7 +54,7 @@ class WorkerPageTest extends DemoBrowserTest {
     /** Arithmetic by hand from the file; allowance from Table F-1, 29 CFR 1910.95 Appendix F, males at 37 and at 42. */
     @Test
     void aNurseUnfoldsTheWorkingOfAConfirmedShiftByKeyboard() {
-        signIn(DemoAccounts.NURSE);
+        signInAs(DemoAccounts.NURSE);
         openWorker("FG-0061");
         assertThat(page().locator(".tr-lead"))
                 .hasText("Both ears: shift of 3 Feb 2026 stands without a retest, already recorded; next is the annual"
@@ -72,18 +78,18 @@ class WorkerPageTest extends DemoBrowserTest {
                 .isVisible();
         assertThat(finding.locator(".tr-caution"))
                 .hasText("Computed from the record by the rule named; a professional decides.");
-        assertAccessible();
+        Accessibility.assertNothingGrave(page());
         finding.scrollIntoViewIfNeeded();
         screenshots("worker-working");
     }
 
     @Test
     void theKeyboardStepsThroughTheYearsAndARowOfTheHistoryIsDrawn() {
-        signIn(DemoAccounts.NURSE);
+        signInAs(DemoAccounts.NURSE);
         openWorker("FG-0061");
         assertThat(said()).containsText("Annual test of 3 Feb 2026.");
         screenshots("worker");
-        assertAccessible();
+        Accessibility.assertNothingGrave(page());
 
         page().locator(".tr-history").scrollIntoViewIfNeeded();
         screenshots("worker-history");
@@ -119,7 +125,7 @@ class WorkerPageTest extends DemoBrowserTest {
     /** One octave is as wide as 20 dB is tall: common practice after ANSI S3.21, from memory. */
     @Test
     void anOctaveIsAsWideAsTwentyDecibelsAreTall() {
-        signIn(DemoAccounts.SAFETY_OFFICER);
+        signInAs(DemoAccounts.SAFETY_OFFICER);
         openWorker("FG-0061");
         for (int width : new int[] {1280, 390}) {
             page().setViewportSize(width, 900);
@@ -139,7 +145,7 @@ class WorkerPageTest extends DemoBrowserTest {
 
     @Test
     void paperShowsTheOpenWorkingsAndWhoPrintedWhat() {
-        signIn(DemoAccounts.NURSE);
+        signInAs(DemoAccounts.NURSE);
         openWorker("FG-0061");
         button("Open all workings").click();
         assertThat(button("Close all workings")).isVisible();
@@ -166,16 +172,16 @@ class WorkerPageTest extends DemoBrowserTest {
     @Test
     void theDarkSchemeIsAsReadable() {
         page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-        signIn(DemoAccounts.SAFETY_OFFICER);
+        signInAs(DemoAccounts.SAFETY_OFFICER);
         openWorker("FG-0107");
         assertThat(page().locator(".tr-history tbody tr").first()).containsText(">95");
-        assertAccessible();
+        Accessibility.assertNothingGrave(page());
         screenshots("worker-dark");
     }
 
     @Test
     void aNurseEntersADecisionAndIsToldWhatItNeeds() {
-        signIn(DemoAccounts.NURSE);
+        signInAs(DemoAccounts.NURSE);
         openWorker("FG-0061");
         button("Enter a decision").click();
         Locator dialog = page().locator("vaadin-dialog[opened]");
@@ -187,7 +193,7 @@ class WorkerPageTest extends DemoBrowserTest {
         button("Enter").click();
         assertThat(page().getByText("This decision is taken down only with its reason."))
                 .isVisible();
-        assertAccessible();
+        Accessibility.assertNothingGrave(page());
 
         dialog.locator("vaadin-select").first().click();
         page().getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("Written notice given"))
@@ -201,7 +207,7 @@ class WorkerPageTest extends DemoBrowserTest {
 
     @Test
     void aTestThatIsNeverJudgedAndOneSetAsideSayWhy() {
-        signIn(DemoAccounts.NURSE);
+        signInAs(DemoAccounts.NURSE);
         openWorker("FG-0163");
         assertThat(page().locator(".tr-found"))
                 .containsText("Both ears: not judged, as a test of this purpose never is");
@@ -217,7 +223,7 @@ class WorkerPageTest extends DemoBrowserTest {
 
     @Test
     void anUnknownNumberShowsNoRecord() {
-        signIn(DemoAccounts.NURSE);
+        signInAs(DemoAccounts.NURSE);
         open("/worker/FG-9999");
         assertThat(page().locator("h1")).hasText("No record to show");
         assertThat(page().locator("svg.audiogram")).hasCount(0);
@@ -226,10 +232,12 @@ class WorkerPageTest extends DemoBrowserTest {
 
     @Test
     void aPlantManagerIsRefusedByAddress() {
-        signIn(DemoAccounts.PLANT_MANAGER);
+        signInAs(DemoAccounts.PLANT_MANAGER);
         open("/worker/FG-0061");
         assertThat(page().locator("h1")).hasText("Not for your role");
         assertThat(page().locator("svg.audiogram")).hasCount(0);
-        assertThat(content()).doesNotContain("Quispemar").doesNotContain("dB");
+        assertThat(page().locator("main").innerText())
+                .doesNotContain("Quispemar")
+                .doesNotContain("dB");
     }
 }

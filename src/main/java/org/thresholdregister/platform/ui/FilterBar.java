@@ -50,7 +50,7 @@ public class FilterBar extends Div {
 
     /** Adds a choice of names, where an empty name stands for those without one; no choice shows all. */
     public FilterBar names(String name, String label, List<String> names) {
-        ComboBox<String> field = field(label, names, FilterBar::nameInWords);
+        ComboBox<String> field = field(label, names, Place::name);
         clearable(field);
         onChoice(field, choice -> shown.with(name, choice));
         fields.add(parameters -> field.setValue(parameters.text(name).orElse(null)));
@@ -74,11 +74,6 @@ public class FilterBar extends Div {
     /** What was typed to search; empty where nothing was. */
     public String searched() {
         return search.getValue();
-    }
-
-    /** The name of a site or department as it stands in a list. */
-    public static String nameInWords(String name) {
-        return name.isEmpty() ? "none given" : name;
     }
 
     private <T> ComboBox<T> field(String label, List<T> values, SerializableFunction<T, String> words) {

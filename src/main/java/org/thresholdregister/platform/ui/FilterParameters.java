@@ -3,10 +3,13 @@ package org.thresholdregister.platform.ui;
 import com.vaadin.flow.router.Location;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.QueryParameters;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -78,7 +81,15 @@ public final class FilterParameters {
 
     /** The address of the page with this filter, relative to the application. */
     public String pathOf(String route) {
-        return values.isEmpty() ? route : route + "?" + toQueryParameters().getQueryString();
+        return values.isEmpty()
+                ? route
+                : values.entrySet().stream()
+                        .map(entry -> encode(entry.getKey()) + "=" + encode(entry.getValue()))
+                        .collect(Collectors.joining("&", route + "?", ""));
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     private static String word(Enum<?> constant) {

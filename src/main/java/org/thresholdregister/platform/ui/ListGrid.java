@@ -1,6 +1,7 @@
 package org.thresholdregister.platform.ui;
 
 import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.grid.Grid;
 import com.vaadin.flow.component.grid.GridVariant;
@@ -19,8 +20,8 @@ import org.thresholdregister.platform.query.Order;
 
 /**
  * A long list, fetched as it is scrolled. Up to {@value #WHOLE_UP_TO} rows it stands whole, so that it prints; below 640
- * pixels each row is a card. Clicking a heading orders the list, as does the field above it, which also knows orders
- * that have no column.
+ * pixels each row is a card. Clicking a heading orders the list, as does the field of {@link #order()}, which also knows
+ * orders that have no column.
  */
 public class ListGrid<T, C extends Enum<C>> extends Div {
 
@@ -88,7 +89,12 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
             }
         });
         grid.addItemClickListener(event -> UI.getCurrent().navigate(opens.apply(event.getItem())));
-        add(order, grid);
+        add(grid);
+    }
+
+    /** The field that orders the list, to stand beside those that filter it. */
+    public Component order() {
+        return order;
     }
 
     /** Shows this many rows, fetched as they are needed. */

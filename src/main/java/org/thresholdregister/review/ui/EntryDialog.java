@@ -11,6 +11,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.function.SerializableConsumer;
 import com.vaadin.flow.function.SerializableFunction;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.wording.Words;
@@ -44,8 +45,11 @@ class EntryDialog extends Dialog {
         this.kind = kind;
         this.testDate = row.testDate().orElseThrow();
         setHeaderTitle(Words.capitalised(Words.decision(kind)));
-        addClassName("tr-entry");
-        day.setI18n(new DatePicker.DatePickerI18n().setDateFormat("d MMM yyyy").setFirstDayOfWeek(1));
+        setWidth("min(30rem, 100%)");
+        day.setLocale(Locale.ENGLISH);
+        day.setI18n(new DatePicker.DatePickerI18n()
+                .setDateFormats("d MMM yyyy", "yyyy-MM-dd")
+                .setFirstDayOfWeek(1));
         day.setValue(today);
         day.setMax(today);
         day.setMin(testDate);

@@ -26,8 +26,8 @@ final class FollowUpColumns {
         return List.of(
                 ListColumn.of("Worker", FollowUpColumn.NAME, 10, FollowUpColumns::worker),
                 ListColumn.of("Owed", FollowUpColumn.KIND, 11, FollowUpColumns::owed),
-                ListColumn.of("Due", FollowUpColumn.DUE_DATE, 9, FollowUpColumns::due),
-                ListColumn.of("After the test of", FollowUpColumn.TEST_DATE, 8, FollowUpColumns::test),
+                ListColumn.of("Due", FollowUpColumn.DUE_DATE, 10, FollowUpColumns::due),
+                ListColumn.of("After test of", FollowUpColumn.TEST_DATE, 8, FollowUpColumns::test),
                 ListColumn.of("Site", FollowUpColumn.SITE, 8, row -> ListCell.text(row.site())),
                 ListColumn.of("Department", FollowUpColumn.DEPARTMENT, 7, row -> ListCell.text(row.department())),
                 ListColumn.unordered("", 8, row -> action(row, allowed)));
@@ -35,8 +35,8 @@ final class FollowUpColumns {
 
     static Map<String, Order<FollowUpColumn>> orders() {
         Map<String, Order<FollowUpColumn>> orders = new LinkedHashMap<>();
-        orders.put("most pressing first", Order.ascending(FollowUpColumn.DUE_DATE));
-        orders.put("least pressing first", Order.descending(FollowUpColumn.DUE_DATE));
+        orders.put("most pressing", Order.ascending(FollowUpColumn.DUE_DATE));
+        orders.put("least pressing", Order.descending(FollowUpColumn.DUE_DATE));
         orders.put("name", Order.ascending(FollowUpColumn.NAME));
         orders.put("number", Order.ascending(FollowUpColumn.WORKER_ID));
         orders.put("site", Order.ascending(FollowUpColumn.SITE));

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.wording.Counted;
-import org.thresholdregister.platform.ui.FilterBar;
 import org.thresholdregister.platform.ui.LeadSentence;
+import org.thresholdregister.platform.ui.Place;
 import org.thresholdregister.review.DueCounts;
 import org.thresholdregister.review.FollowUpFilter;
 import org.thresholdregister.review.FollowUpState;
@@ -64,28 +64,32 @@ final class FollowUpWords {
         sentence.text(" " + Counted.isOrAre(counts.of(state)) + " " + predicate(state) + ".");
     }
 
-    /** How many the filter lets through, of how many in all. */
-    static LeadSentence ofList(FollowUpFilter filter, int shown, int all) {
-        var sentence = new LeadSentence();
-        String allInWords = Counted.of(all, "follow-up", "follow-ups");
-        if (filter.equals(FollowUpFilter.EVERYTHING)) {
-            return sentence.text(allInWords + " " + Counted.isOrAre(all) + " owed.");
+    /** How many are owed and how pressing they are, each number a link. */
+    static LeadSentence ofAll(DueCounts counts) {
+        int all = counts.total();
+        var sentence =
+                new LeadSentence(Counted.of(all, "follow-up", "follow-ups") + " " + Counted.isOrAre(all) + " owed: ");
+        List<FollowUpState> states = List.of(FollowUpState.OVERDUE, FollowUpState.WITHIN_7_DAYS);
+        for (int i = 0; i < states.size(); i++) {
+            FollowUpState state = states.get(i);
+            int number = counts.of(state);
+            sentence.link(Integer.toString(number), FollowUpAddress.of(Optional.empty(), Optional.of(state)))
+                    .text(" " + Counted.isOrAre(number) + " " + predicate(state) + Counted.joint(i, states));
         }
-        return sentence.text("Of ")
-                .link(allInWords, FollowUpAddress.ROUTE)
+        return sentence.text(".");
+    }
+
+    /** How many the filter lets through, of how many in all. */
+    static LeadSentence ofSome(FollowUpFilter filter, int shown, int all) {
+        return new LeadSentence("Of ")
+                .link(Counted.of(all, "follow-up", "follow-ups"), FollowUpAddress.ROUTE)
                 .text(", "
                         + filter.kind()
                                 .map(kind -> Counted.followUps(kind, shown))
-                                .orElseGet(() -> "%d".formatted(shown))
+                                .orElseGet(() -> Integer.toString(shown))
+                        + Place.phrase(filter.site(), filter.department())
+                        + (filter.text().isBlank() ? "" : " matching the search")
                         + " " + Counted.isOrAre(shown) + " "
-                        + filter.state().map(FollowUpWords::predicate).orElse("owed")
-                        + filter.site()
-                                .map(site -> ", site: " + FilterBar.nameInWords(site))
-                                .orElse("")
-                        + filter.department()
-                                .map(department -> ", department: " + FilterBar.nameInWords(department))
-                                .orElse("")
-                        + (filter.text().isBlank() ? "" : ", matching the search")
-                        + ".");
+                        + filter.state().map(FollowUpWords::predicate).orElse("owed") + ".");
     }
 }

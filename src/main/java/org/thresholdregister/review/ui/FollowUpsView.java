@@ -19,6 +19,7 @@ import org.thresholdregister.platform.ui.FilterParameters;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.ListGrid;
 import org.thresholdregister.platform.ui.Paths;
+import org.thresholdregister.review.DueCounts;
 import org.thresholdregister.review.FollowUpColumn;
 import org.thresholdregister.review.FollowUpFilter;
 import org.thresholdregister.review.FollowUpRow;
@@ -53,6 +54,7 @@ class FollowUpsView extends Div implements HealthRecordPage, BeforeEnterObserver
                 FollowUpColumns.orders(),
                 row -> Paths.worker(row.workerId()),
                 row -> desk.answer(row, this::entered));
+        filters.add(list.order());
         add(new H1("Follow-ups"), lead, result, filters, list, empty);
     }
 
@@ -67,9 +69,13 @@ class FollowUpsView extends Div implements HealthRecordPage, BeforeEnterObserver
     private void refresh() {
         FollowUpFilter filter = FollowUpAddress.filter(parameters, filters.searched());
         int shown = today.count(filter);
-        int all = filter.equals(FollowUpFilter.EVERYTHING) ? shown : today.count(FollowUpFilter.EVERYTHING);
+        DueCounts counts = today.counts();
+        int all = counts.total();
         lead.removeAll();
-        lead.add(FollowUpWords.ofList(filter, shown, all));
+        lead.add(
+                filter.equals(FollowUpFilter.EVERYTHING)
+                        ? FollowUpWords.ofAll(counts)
+                        : FollowUpWords.ofSome(filter, shown, all));
         list.show(shown, (order, offset, limit) -> today.find(filter, order, offset, limit));
         empty.removeAll();
         if (shown == 0) {

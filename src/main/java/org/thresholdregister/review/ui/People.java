@@ -1,5 +1,7 @@
 package org.thresholdregister.review.ui;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.thresholdregister.platform.ui.ListCell;
 import org.thresholdregister.platform.ui.Paths;
 
@@ -18,5 +20,13 @@ final class People {
     static ListCell cell(String givenName, String familyName, String workerId) {
         return ListCell.link(name(givenName, familyName, workerId), Paths.worker(workerId))
                 .withNote(workerId);
+    }
+
+    /** Name over number and place, where the list has no column for the place. */
+    static ListCell cell(String givenName, String familyName, String workerId, String site, String department) {
+        String numberAndPlace = Stream.of(workerId, department, site)
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+        return cell(givenName, familyName, workerId).withNote(numberAndPlace);
     }
 }

@@ -13,7 +13,6 @@ import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.ui.Dates;
-import org.thresholdregister.platform.ui.FilterBar;
 import org.thresholdregister.platform.ui.ListCell;
 import org.thresholdregister.platform.ui.ListColumn;
 import org.thresholdregister.platform.ui.StateBadge.Kind;
@@ -28,43 +27,42 @@ final class ShiftColumns {
     static List<ListColumn<ShiftRow, ShiftColumn>> asOf(LocalDate today) {
         return List.of(
                 ListColumn.of("Worker", ShiftColumn.NAME, 9, ShiftColumns::worker),
-                ListColumn.of("Test", ShiftColumn.TEST_DATE, 8, ShiftColumns::test),
+                ListColumn.of("Test", ShiftColumn.TEST_DATE, 7, ShiftColumns::test),
                 ListColumn.of(
                         "Ear",
                         ShiftColumn.EAR,
                         4,
                         row -> ListCell.text(row.ear().word())),
-                ListColumn.of("Mean shift (dB)", ShiftColumn.SHIFT, 5, row -> mean(row.shiftSum())),
-                ListColumn.of("Mean level (dB HL)", ShiftColumn.LEVEL, 5, row -> mean(row.levelSum())),
-                ListColumn.of("Outcome", ShiftColumn.OUTCOME, 11, row -> outcome(row, today)),
+                ListColumn.of("Mean shift (dB)", ShiftColumn.SHIFT, 6, row -> mean(row.shiftSum())),
+                ListColumn.of("Mean level (dB HL)", ShiftColumn.LEVEL, 6, row -> mean(row.levelSum())),
+                ListColumn.of("Outcome", ShiftColumn.OUTCOME, 10, row -> outcome(row, today)),
                 ListColumn.of("Recordable", ShiftColumn.RECORDABLE, 7, row -> recordable(row)),
                 ListColumn.of("Notice by", ShiftColumn.NOTIFY_BY, 6, row -> date(row.notifyBy())),
-                ListColumn.of("Record by", ShiftColumn.RECORD_BY, 6, row -> date(row.recordBy())),
-                ListColumn.of("Site", ShiftColumn.SITE, 8, ShiftColumns::place));
+                ListColumn.of("Record by", ShiftColumn.RECORD_BY, 6, row -> date(row.recordBy())));
     }
 
     static Map<String, Order<ShiftColumn>> orders() {
         Map<String, Order<ShiftColumn>> orders = new LinkedHashMap<>();
-        orders.put("latest test first", Order.descending(ShiftColumn.TEST_DATE));
-        orders.put("earliest test first", Order.ascending(ShiftColumn.TEST_DATE));
+        orders.put("latest test", Order.descending(ShiftColumn.TEST_DATE));
+        orders.put("earliest test", Order.ascending(ShiftColumn.TEST_DATE));
         orders.put("name", Order.ascending(ShiftColumn.NAME));
         orders.put("number", Order.ascending(ShiftColumn.WORKER_ID));
         orders.put("ear", Order.ascending(ShiftColumn.EAR));
-        orders.put("greatest shift first", Order.descending(ShiftColumn.SHIFT));
-        orders.put("greatest level first", Order.descending(ShiftColumn.LEVEL));
+        orders.put("greatest shift", Order.descending(ShiftColumn.SHIFT));
+        orders.put("greatest level", Order.descending(ShiftColumn.LEVEL));
         orders.put("outcome", Order.ascending(ShiftColumn.OUTCOME));
         orders.put("recordability", Order.ascending(ShiftColumn.RECORDABLE));
-        orders.put("retest due first", Order.ascending(ShiftColumn.RETEST_BY));
-        orders.put("notice due first", Order.ascending(ShiftColumn.NOTIFY_BY));
-        orders.put("record due first", Order.ascending(ShiftColumn.RECORD_BY));
-        orders.put("settled last first", Order.descending(ShiftColumn.SETTLED_ON));
+        orders.put("retest due", Order.ascending(ShiftColumn.RETEST_BY));
+        orders.put("notice due", Order.ascending(ShiftColumn.NOTIFY_BY));
+        orders.put("record due", Order.ascending(ShiftColumn.RECORD_BY));
+        orders.put("settled first", Order.ascending(ShiftColumn.SETTLED_ON));
         orders.put("site", Order.ascending(ShiftColumn.SITE));
         orders.put("department", Order.ascending(ShiftColumn.DEPARTMENT));
         return orders;
     }
 
     private static ListCell worker(ShiftRow row) {
-        return People.cell(row.givenName(), row.familyName(), row.workerId());
+        return People.cell(row.givenName(), row.familyName(), row.workerId(), row.site(), row.department());
     }
 
     private static ListCell test(ShiftRow row) {
@@ -101,9 +99,5 @@ final class ShiftColumns {
 
     private static ListCell date(Optional<LocalDate> day) {
         return day.map(date -> ListCell.figures(Dates.onScreen(date))).orElse(ListCell.EMPTY);
-    }
-
-    private static ListCell place(ShiftRow row) {
-        return ListCell.text(FilterBar.nameInWords(row.site())).withNote(row.department());
     }
 }

@@ -6,19 +6,24 @@ import java.util.Optional;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.wording.Counted;
-import org.thresholdregister.platform.ui.FilterBar;
+import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.ui.LeadSentence;
+import org.thresholdregister.platform.ui.Place;
 import org.thresholdregister.review.ShiftCounts;
 import org.thresholdregister.review.ShiftFilter;
 
 /** The sentence that the shifts of a year open with; each number leads to the list of what it counts. */
 final class ShiftSentence {
 
+    private static final List<Outcome> IN_ORDER = List.of(
+            Outcome.CONFIRMED, Outcome.NOT_CONFIRMED, Outcome.AWAITING_RETEST, Outcome.NO_SHIFT, Outcome.UNDECIDED);
+
     private ShiftSentence() {}
 
     /** @param filter the year, site and department that the counts are of */
     static LeadSentence of(ShiftFilter filter, ShiftCounts counts) {
-        var sentence = new LeadSentence("In " + filter.year() + where(filter) + ", ");
+        var sentence =
+                new LeadSentence("In " + filter.year() + Place.phrase(filter.site(), filter.department()) + ", ");
         if (counts.total() == 0) {
             return sentence.text("no shift was found.");
         }
@@ -27,7 +32,7 @@ final class ShiftSentence {
                         ShiftAddress.of(filter, Optional.empty(), Optional.empty()))
                 .text((counts.total() == 1 ? " was" : " were") + " found, ear by ear: ");
         List<Outcome> outcomes = new ArrayList<>();
-        for (Outcome outcome : Outcome.values()) {
+        for (Outcome outcome : IN_ORDER) {
             if (counts.of(outcome) > 0) {
                 outcomes.add(outcome);
             }
@@ -45,21 +50,13 @@ final class ShiftSentence {
                 .text(" " + Counted.isOrAre(recordable) + " recordable.");
     }
 
-    private static String where(ShiftFilter filter) {
-        return filter.site()
-                        .map(site -> ", site: " + FilterBar.nameInWords(site))
-                        .orElse("")
-                + filter.department()
-                        .map(department -> ", department: " + FilterBar.nameInWords(department))
-                        .orElse("");
-    }
-
     private static String predicate(Outcome outcome, int number) {
         return switch (outcome) {
             case CONFIRMED -> "confirmed";
             case NOT_CONFIRMED -> "not confirmed by a retest";
             case AWAITING_RETEST -> number == 1 ? "awaits a retest" : "await a retest";
-            case NO_SHIFT, UNDECIDED -> "seen from the recording reference only";
+            case NO_SHIFT, UNDECIDED ->
+                Words.outcome(outcome) + " from the baseline, but one from the recording reference";
             case BASELINE, BEFORE_BASELINE, RETEST ->
                 throw new IllegalArgumentException("no shift to review: " + outcome);
         };

@@ -71,6 +71,7 @@ class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
         var caution = new Paragraph(Words.CAUTION + " Each ear counts for itself; the summary of the year counts a"
                 + " person with both ears on one day once.");
         caution.addClassName("tr-caution");
+        filters.add(list.order());
         add(new H1("Shifts"), lead, caution, filters, list, empty);
     }
 

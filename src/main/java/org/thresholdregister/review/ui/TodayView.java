@@ -48,10 +48,7 @@ class TodayView extends Div implements HealthRecordPage {
     private void refresh() {
         page.removeAll();
         DueCounts counts = today.counts();
-        int all = counts.byKind().values().stream()
-                .flatMap(states -> states.values().stream())
-                .mapToInt(Integer::intValue)
-                .sum();
+        int all = counts.total();
         if (all == 0) {
             page.add(
                     new LeadSentence("Nothing is owed to anyone on " + Dates.onScreen(counts.today()) + "."),

@@ -34,7 +34,7 @@ final class WorkerColumns {
         orders.put("department", Order.ascending(WorkerColumn.DEPARTMENT));
         orders.put("site", Order.ascending(WorkerColumn.SITE));
         orders.put("job", Order.ascending(WorkerColumn.JOB_TITLE));
-        orders.put("hired last first", Order.descending(WorkerColumn.HIRE_DATE));
+        orders.put("hired last", Order.descending(WorkerColumn.HIRE_DATE));
         orders.put("left first", Order.ascending(WorkerColumn.END_DATE));
         return orders;
     }

@@ -52,6 +52,7 @@ class WorkersView extends Div implements HealthRecordPage, BeforeEnterObserver {
                 WorkerColumns.orders(),
                 row -> Paths.worker(row.workerId()),
                 row -> {});
+        filters.add(list.order());
         add(new H1("Workers"), lead, filters, list, empty);
     }
 
