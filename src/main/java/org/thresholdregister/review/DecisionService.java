@@ -34,10 +34,6 @@ public class DecisionService {
     /** The most characters of {@link Decision#reason()}. */
     public static final int LONGEST_REASON = 2000;
 
-    /** What changes the record's meaning for good is not taken down without its reason; a rule of this program's own. */
-    private static final Set<DecisionKind> WITH_REASON = EnumSet.of(
-            DecisionKind.NOT_WORK_RELATED, DecisionKind.LINED_OUT, DecisionKind.INVALID_TEST, DecisionKind.BASELINE);
-
     private static final Set<DecisionKind> BY_A_NURSE = Set.of(DecisionKind.NOTICE_GIVEN, DecisionKind.INVALID_TEST);
 
     private final WorkerStore workers;
@@ -69,11 +65,6 @@ public class DecisionService {
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public Set<DecisionKind> kindsToEnter() {
         return currentUser.role() == Role.NURSE ? BY_A_NURSE : EnumSet.allOf(DecisionKind.class);
-    }
-
-    /** Whether a decision of this kind is taken down only with its reason. */
-    public static boolean needsReason(DecisionKind kind) {
-        return WITH_REASON.contains(kind);
     }
 
     /**
@@ -121,7 +112,7 @@ public class DecisionService {
         if (decision.decidedOn().isAfter(LocalDate.now(clock))) {
             return Optional.of(Reason.IN_THE_FUTURE);
         }
-        if (needsReason(decision.kind()) && decision.reason().isBlank()) {
+        if (decision.kind().needsReason() && decision.reason().isBlank()) {
             return Optional.of(Reason.REASON_MISSING);
         }
         return decision.by().length() > LONGEST_BY || decision.reason().length() > LONGEST_REASON

@@ -100,7 +100,10 @@ class MainLayout extends AppLayout {
         String printed = "Threshold Register. Printed "
                 + Dates.onScreen(LocalDate.now(clock))
                 + currentUser.find().map(user -> " by " + user.displayName()).orElse("") + ".";
-        return content instanceof HealthRecordPage ? "Health record. " + printed : printed;
+        if (!(content instanceof HealthRecordPage record)) {
+            return printed;
+        }
+        return "Health record. " + (record.site().isEmpty() ? "" : record.site() + ". ") + printed;
     }
 
     private static String inWords(SignedInUser user) {

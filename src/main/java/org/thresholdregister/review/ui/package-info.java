@@ -1,5 +1,5 @@
 /**
- * Pages of what is owed and what was found: today, all follow-ups, the year's shifts.
+ * The pages of review: what is owed today, a worker's record, the year's shifts.
  */
 @NullMarked
 package org.thresholdregister.review.ui;
