@@ -55,6 +55,7 @@ class TodayView extends Div implements HealthRecordPage {
                     new EmptyHint(
                             "No test, retest, notice or entry on the injury log is owed in what you may see.",
                             "What is owed shows here once workers and their tests are on record.",
+                            new Anchor("import", "Import a roster and tests"),
                             new Anchor("workers", "See the workers on record")));
             return;
         }

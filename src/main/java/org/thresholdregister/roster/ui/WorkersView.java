@@ -82,7 +82,8 @@ class WorkersView extends Div implements HealthRecordPage, BeforeEnterObserver {
         return all == 0
                 ? new EmptyHint(
                         "No worker is on record in what you may see.",
-                        "Workers show here once a roster has been imported.")
+                        "Workers show here once a roster has been imported.",
+                        new Anchor("import", "Import a roster"))
                 : new EmptyHint(
                         "No worker fits this search.",
                         "Type fewer letters, choose less, or see them all.",
