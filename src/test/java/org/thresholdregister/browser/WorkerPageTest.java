@@ -120,6 +120,10 @@ class WorkerPageTest extends BrowserTest {
                 .nth(5)
                 .click();
         assertThat(said()).containsText("Annual test of 3 Feb 2020.");
+
+        page().locator(".tr-lead a").last().click();
+        assertThat(page().locator("#owed h2")).isInViewport();
+        assertThat(said()).containsText("Annual test of 3 Feb 2020.");
     }
 
     /** One octave is as wide as 20 dB is tall: common practice after ANSI S3.21, from memory. */
