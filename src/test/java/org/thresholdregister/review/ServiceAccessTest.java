@@ -133,7 +133,7 @@ class ServiceAccessTest {
     }
 
     private static Decision decision(DecisionKind kind) {
-        return new Decision(Ears.RIGHT, LocalDate.of(2026, 3, 1), kind, LocalDate.of(2026, 3, 9), "", "");
+        return new Decision(Ears.RIGHT, LocalDate.of(2026, 3, 1), kind, LocalDate.of(2026, 3, 9), "", "as found");
     }
 
     @Test
