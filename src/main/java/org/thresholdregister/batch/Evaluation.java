@@ -107,7 +107,7 @@ final class Evaluation {
                         row.group().site(),
                         row.group().department(),
                         row.measure().word(),
-                        Integer.toString(row.value()));
+                        row.count().word());
             }
         }
         Files.write(folder.resolve("summary.xlsx"), SummaryWorkbook.of(rows));

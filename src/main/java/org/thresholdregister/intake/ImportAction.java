@@ -5,5 +5,6 @@ import org.thresholdregister.platform.audit.AuditAction;
 /** What the audit trail says of imports. */
 enum ImportAction implements AuditAction {
     FILES_IMPORTED,
-    WORKER_CHANGED
+    WORKER_CHANGED,
+    PROBLEMS_DOWNLOADED
 }

@@ -3,6 +3,7 @@ package org.thresholdregister.intake;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -310,12 +311,9 @@ class ImportPlanner {
     }
 
     private static int rowsLeftOut(List<RowProblem> problems) {
-        record Place(Table table, int line) {}
-        return Math.toIntExact(problems.stream()
-                .filter(problem -> problem.effect() == Effect.ROW_LEFT_OUT)
-                .map(problem -> new Place(problem.table(), problem.line()))
-                .distinct()
-                .count());
+        return Math.toIntExact(Arrays.stream(Table.values())
+                .mapToLong(table -> RowProblem.linesLeftOut(problems, table))
+                .sum());
     }
 
     private static <T> void inGroups(List<T> all, Consumer<List<T>> use) {

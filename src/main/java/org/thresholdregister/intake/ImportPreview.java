@@ -14,4 +14,10 @@ public record ImportPreview(
         List<UploadedFile> files,
         ImportCounts counts,
         List<WorkerChange> changes,
-        List<RowProblem> problems) {}
+        List<RowProblem> problems) {
+
+    /** How many rows of this file have a problem that leaves them out. */
+    public int rowsLeftOut(Table table) {
+        return Math.toIntExact(RowProblem.linesLeftOut(problems, table));
+    }
+}

@@ -11,6 +11,8 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.DecisionService;
@@ -23,6 +25,9 @@ import org.thresholdregister.review.DecisionService;
 @Service
 public class ImportService {
 
+    /** The largest file that is taken, in bytes. */
+    public static final long MOST_BYTES = UploadFolder.MOST_BYTES;
+
     /** How long files and previews wait. */
     static final Duration WAIT = Duration.ofHours(2);
 
@@ -31,15 +36,22 @@ public class ImportService {
     private final Importer importer;
     private final UploadFolder uploads;
     private final DecisionService decisions;
+    private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final InstantSource time = InstantSource.system();
     private final Map<String, Waiting<UploadedFile>> files = new ConcurrentHashMap<>();
     private final Map<String, Waiting<ImportPreview>> previews = new ConcurrentHashMap<>();
 
-    ImportService(Importer importer, UploadFolder uploads, DecisionService decisions, CurrentUser currentUser) {
+    ImportService(
+            Importer importer,
+            UploadFolder uploads,
+            DecisionService decisions,
+            AuditTrail auditTrail,
+            CurrentUser currentUser) {
         this.importer = importer;
         this.uploads = uploads;
         this.decisions = decisions;
+        this.auditTrail = auditTrail;
         this.currentUser = currentUser;
     }
 
@@ -94,6 +106,18 @@ public class ImportService {
             case ImportResult.Expired expired -> {}
         }
         return result;
+    }
+
+    /** The problems of a preview, to be taken out of the register, which is noted on the audit trail. */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    @Transactional
+    public List<RowProblem> problemsToTakeOut(ImportPreview preview) {
+        auditTrail.record(
+                ImportAction.PROBLEMS_DOWNLOADED,
+                "import preview",
+                preview.token(),
+                preview.problems().size() + " problems of rows");
+        return preview.problems();
     }
 
     /** Deletes files that are not to be imported after all. */

@@ -1,6 +1,7 @@
 package org.thresholdregister.intake;
 
 import java.util.Comparator;
+import java.util.List;
 
 /**
  * One thing that is wrong with one row.
@@ -40,6 +41,15 @@ public record RowProblem(
     /** What is wrong and how to mend it, as a plain sentence. */
     public String problem() {
         return ProblemWording.sentence(kind, column, detail);
+    }
+
+    /** How many rows of this file these problems leave out. */
+    static long linesLeftOut(List<RowProblem> problems, Table table) {
+        return problems.stream()
+                .filter(problem -> problem.table() == table && problem.effect() == Effect.ROW_LEFT_OUT)
+                .mapToInt(RowProblem::line)
+                .distinct()
+                .count();
     }
 
     private int columnRank() {

@@ -89,7 +89,7 @@ class UploadFolder implements DisposableBean {
             while ((read = bytes.read(buffer)) >= 0) {
                 total += read;
                 if (total > MOST_BYTES) {
-                    throw new UploadTooLargeException(name, MOST_BYTES);
+                    throw new UploadTooLargeException(name);
                 }
                 out.write(buffer, 0, read);
             }

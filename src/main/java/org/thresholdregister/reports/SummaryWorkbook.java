@@ -6,9 +6,7 @@ import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Date;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -26,35 +24,48 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.thresholdregister.core.summary.Count;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.Measure;
+import org.thresholdregister.core.summary.SummaryLine;
 import org.thresholdregister.core.summary.SummaryRow;
+import org.thresholdregister.core.wording.SummaryWords;
+import org.thresholdregister.core.wording.Words;
 
 /**
  * The summary as a workbook for a person to read and print: one row for each year, site and department, one column for
- * each measure, totals in bold. It names no worker. The same rows always give the same bytes: it carries no clock time.
+ * each measure, totals in bold, and below what each column counts. It names no worker. The same rows and notes always
+ * give the same bytes: it carries no clock time.
  */
 public final class SummaryWorkbook {
 
+    private static final String TITLE = "Hearing-test summary by year, site and department";
+    private static final String HOW_COUNTED =
+            "Counts of tests by the year of the test. One person with both ears on one date is one shift and one case.";
     private static final int LABELS = 3;
-    private static final int TITLE_ROWS = 3;
+
+    /** Three lines of the longest title; a reader does not always work the height out. */
+    private static final int HEADER_POINTS = 42;
+
     private static final LocalDateTime ZIP_EPOCH = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private SummaryWorkbook() {}
 
-    private record Line(int year, Group group) {}
-
     /** The bytes of an {@code .xlsx} file. */
     public static byte[] of(List<SummaryRow> rows) {
-        Map<Line, Map<Measure, Integer>> lines = new LinkedHashMap<>();
-        for (SummaryRow row : rows) {
-            lines.computeIfAbsent(new Line(row.year(), row.group()), line -> new LinkedHashMap<>())
-                    .put(row.measure(), row.value());
-        }
+        return of(rows, List.of());
+    }
+
+    /**
+     * The bytes of an {@code .xlsx} file.
+     *
+     * @param notes sentences that stand above the table
+     */
+    public static byte[] of(List<SummaryRow> rows, List<String> notes) {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-            fill(workbook.createSheet("Summary"), lines, new Styles(workbook));
+            fill(workbook.createSheet("Summary"), rows, notes, new Styles(workbook));
             workbook.getProperties().getCoreProperties().setCreator("Threshold Register");
-            workbook.getProperties().getCoreProperties().setTitle("Hearing-test summary by year, site and department");
+            workbook.getProperties().getCoreProperties().setTitle(TITLE);
             workbook.getProperties().getCoreProperties().setCreated(Optional.of(new Date(0)));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             workbook.write(bytes);
@@ -64,60 +75,77 @@ public final class SummaryWorkbook {
         }
     }
 
-    private static void fill(XSSFSheet sheet, Map<Line, Map<Measure, Integer>> lines, Styles styles) {
-        Measure[] measures = Measure.values();
-        text(sheet.createRow(0), 0, "Hearing-test summary by year, site and department", styles.title);
-        text(
-                sheet.createRow(1),
-                0,
-                "Counts of tests by the year of the test. One person with both ears on one date is one shift and one"
-                        + " case. Computed from the record; a professional decides.",
-                styles.plain);
-        Row header = sheet.createRow(TITLE_ROWS);
+    private static void fill(XSSFSheet sheet, List<SummaryRow> rows, List<String> notes, Styles styles) {
+        int next = 0;
+        text(sheet.createRow(next++), 0, TITLE, styles.title);
+        for (String note : notes) {
+            text(sheet.createRow(next++), 0, note, styles.sentence);
+        }
+        text(sheet.createRow(next++), 0, HOW_COUNTED, styles.sentence);
+        int headerRow = next + 1;
+        List<String> titles = titles();
+        Row header = sheet.createRow(headerRow);
+        header.setHeightInPoints(HEADER_POINTS);
+        for (int column = 0; column < titles.size(); column++) {
+            text(header, column, titles.get(column), column < LABELS ? styles.labelHeader : styles.countHeader);
+        }
+        next = headerRow + 1;
+        for (SummaryLine line : SummaryLine.of(rows)) {
+            fill(sheet.createRow(next++), line, styles);
+        }
+        layOut(sheet, titles.size(), headerRow, next - 1);
+        next++;
+        for (String line : explanations(rows)) {
+            text(sheet.createRow(next++), 0, line, styles.sentence);
+        }
+    }
+
+    private static List<String> titles() {
         List<String> titles = new ArrayList<>(List.of("Year", "Site", "Department"));
-        for (Measure measure : measures) {
+        for (Measure measure : Measure.values()) {
             titles.add(measure.title());
         }
-        for (int column = 0; column < titles.size(); column++) {
-            text(header, column, titles.get(column), styles.header);
-        }
-        int number = TITLE_ROWS + 1;
-        for (Map.Entry<Line, Map<Measure, Integer>> entry : lines.entrySet()) {
-            Row row = sheet.createRow(number++);
-            Group group = entry.getKey().group();
-            CellStyle style = group.isTotal() ? styles.total : styles.count;
-            CellStyle label = group.isTotal() ? styles.totalLabel : styles.plain;
-            number(row, 0, entry.getKey().year(), label);
-            text(row, 1, readable(group.site(), "all sites", "no site given"), label);
-            text(row, 2, readable(group.department(), "all departments", "no department given"), label);
-            for (Measure measure : measures) {
-                Integer value = entry.getValue().get(measure);
-                if (value != null) {
-                    number(row, LABELS + measure.ordinal(), value, style);
-                }
+        return titles;
+    }
+
+    private static void fill(Row row, SummaryLine line, Styles styles) {
+        Group group = line.group();
+        CellStyle style = group.isTotal() ? styles.total : styles.count;
+        CellStyle label = group.isTotal() ? styles.totalLabel : styles.label;
+        number(row, 0, line.year(), label);
+        text(row, 1, SummaryWords.site(group), label);
+        text(row, 2, SummaryWords.department(group), label);
+        for (Measure measure : Measure.values()) {
+            int column = LABELS + measure.ordinal();
+            switch (line.count(measure)) {
+                case Count.Number(int value) -> number(row, column, value, style);
+                case Count.Hidden() -> text(row, column, Count.HIDDEN_WORD, style);
             }
         }
-        layOut(sheet, titles.size(), number - 1);
     }
 
-    private static String readable(String word, String all, String none) {
-        return switch (word) {
-            case Group.ALL -> all;
-            case Group.NONE -> none;
-            default -> word;
-        };
+    private static List<String> explanations(List<SummaryRow> rows) {
+        List<String> lines = new ArrayList<>();
+        if (rows.stream().anyMatch(row -> row.count() instanceof Count.Hidden)) {
+            lines.add(SummaryWords.WHAT_HIDDEN_MEANS);
+        }
+        for (Measure measure : Measure.values()) {
+            lines.add(measure.title() + ": " + measure.meaning());
+        }
+        lines.add(Words.CAUTION);
+        return lines;
     }
 
-    private static void layOut(XSSFSheet sheet, int columns, int lastRow) {
+    private static void layOut(XSSFSheet sheet, int columns, int headerRow, int lastRow) {
         sheet.setColumnWidth(0, 8 * 256);
         sheet.setColumnWidth(1, 24 * 256);
         sheet.setColumnWidth(2, 26 * 256);
         for (int column = LABELS; column < columns; column++) {
             sheet.setColumnWidth(column, 13 * 256);
         }
-        sheet.createFreezePane(LABELS, TITLE_ROWS + 1);
-        sheet.setAutoFilter(new CellRangeAddress(TITLE_ROWS, lastRow, 0, columns - 1));
-        sheet.setRepeatingRows(new CellRangeAddress(TITLE_ROWS, TITLE_ROWS, -1, -1));
+        sheet.createFreezePane(LABELS, headerRow + 1);
+        sheet.setAutoFilter(new CellRangeAddress(headerRow, lastRow, 0, columns - 1));
+        sheet.setRepeatingRows(new CellRangeAddress(headerRow, headerRow, -1, -1));
         sheet.setFitToPage(true);
         PrintSetup print = sheet.getPrintSetup();
         print.setLandscape(true);
@@ -156,39 +184,62 @@ public final class SummaryWorkbook {
         return bytes.toByteArray();
     }
 
-    /** The few looks that a cell may have, readable on a grey printer. */
+    /** The few looks that a cell may have, readable on a grey printer; of a typeface that every office has. */
     private static final class Styles {
+        private static final String TYPEFACE = "Arial";
+
         private final CellStyle title;
-        private final CellStyle plain;
-        private final CellStyle header;
+        private final CellStyle sentence;
+        private final CellStyle labelHeader;
+        private final CellStyle countHeader;
+        private final CellStyle label;
         private final CellStyle count;
-        private final CellStyle total;
         private final CellStyle totalLabel;
+        private final CellStyle total;
 
         Styles(XSSFWorkbook workbook) {
-            Font bold = workbook.createFont();
-            bold.setBold(true);
-            Font large = workbook.createFont();
-            large.setBold(true);
-            large.setFontHeightInPoints((short) 14);
-            title = workbook.createCellStyle();
-            title.setFont(large);
-            plain = workbook.createCellStyle();
-            header = workbook.createCellStyle();
-            header.setFont(bold);
-            header.setWrapText(true);
-            header.setVerticalAlignment(VerticalAlignment.BOTTOM);
-            header.setBorderBottom(BorderStyle.THIN);
-            header.setFillForegroundColor(IndexedColors.GREY_25_PERCENT.getIndex());
-            header.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-            count = workbook.createCellStyle();
-            count.setAlignment(HorizontalAlignment.RIGHT);
-            count.setDataFormat(workbook.createDataFormat().getFormat("#,##0"));
-            total = workbook.createCellStyle();
-            total.cloneStyleFrom(count);
-            total.setFont(bold);
-            totalLabel = workbook.createCellStyle();
-            totalLabel.setFont(bold);
+            Font plain = font(workbook, 10, false);
+            Font bold = font(workbook, 10, true);
+            title = style(workbook, font(workbook, 14, true), HorizontalAlignment.LEFT);
+            sentence = style(workbook, plain, HorizontalAlignment.LEFT);
+            labelHeader = header(style(workbook, bold, HorizontalAlignment.LEFT));
+            countHeader = header(style(workbook, bold, HorizontalAlignment.RIGHT));
+            label = ruled(style(workbook, plain, HorizontalAlignment.LEFT));
+            count = ruled(style(workbook, plain, HorizontalAlignment.RIGHT));
+            totalLabel = ruled(style(workbook, bold, HorizontalAlignment.LEFT));
+            total = ruled(style(workbook, bold, HorizontalAlignment.RIGHT));
+            short thousands = workbook.createDataFormat().getFormat("#,##0");
+            count.setDataFormat(thousands);
+            total.setDataFormat(thousands);
+        }
+
+        private static Font font(XSSFWorkbook workbook, int points, boolean bold) {
+            Font font = workbook.createFont();
+            font.setFontName(TYPEFACE);
+            font.setFontHeightInPoints((short) points);
+            font.setBold(bold);
+            return font;
+        }
+
+        private static CellStyle style(XSSFWorkbook workbook, Font font, HorizontalAlignment alignment) {
+            CellStyle style = workbook.createCellStyle();
+            style.setFont(font);
+            style.setAlignment(alignment);
+            return style;
+        }
+
+        private static CellStyle header(CellStyle style) {
+            style.setWrapText(true);
+            style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+            style.setBorderBottom(BorderStyle.THIN);
+            style.setFillForegroundColor(IndexedColors.GREY_25_PERCENT.getIndex());
+            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+            return style;
+        }
+
+        private static CellStyle ruled(CellStyle style) {
+            style.setBorderBottom(BorderStyle.HAIR);
+            return style;
         }
     }
 }

@@ -27,4 +27,9 @@ public record Group(String site, String department) {
     public boolean isTotal() {
         return department.equals(ALL);
     }
+
+    /** A whole site, and not everybody. */
+    public boolean isWholeSite() {
+        return isTotal() && !equals(EVERYBODY);
+    }
 }

@@ -52,7 +52,7 @@ public final class YearSummary {
         List<SummaryRow> rows = new ArrayList<>();
         counts.forEach((key, values) -> {
             for (Measure measure : Measure.values()) {
-                rows.add(new SummaryRow(key.year(), key.group(), measure, values[measure.ordinal()]));
+                rows.add(new SummaryRow(key.year(), key.group(), measure, Count.of(values[measure.ordinal()])));
             }
         });
         return rows;

@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.hibernate.jpa.HibernateHints;
 import org.thresholdregister.platform.security.SiteScope;
 
 /**
@@ -18,6 +21,7 @@ import org.thresholdregister.platform.security.SiteScope;
 public final class ListQuery {
 
     private static final char ESCAPE = '!';
+    private static final int ROWS_AT_A_TIME = 1000;
 
     private final EntityManager entityManager;
     private final String listed;
@@ -106,6 +110,15 @@ public final class ListQuery {
                 .getResultStream()
                 .map(row)
                 .toList();
+    }
+
+    /** Hands over the whole list row by row, without holding it; {@code rest} may group and order. */
+    public void forEach(String select, String rest, Consumer<Tuple> action) {
+        TypedQuery<Tuple> query =
+                query(select, "join", rest, Tuple.class).setHint(HibernateHints.HINT_FETCH_SIZE, ROWS_AT_A_TIME);
+        try (Stream<Tuple> rows = query.getResultStream()) {
+            rows.forEach(action);
+        }
     }
 
     public int count() {
