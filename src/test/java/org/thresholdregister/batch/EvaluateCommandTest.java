@@ -459,8 +459,9 @@ class EvaluateCommandTest {
         Map<String, Integer> numbers = new HashMap<>();
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(out.resolve("summary.xlsx")))) {
             XSSFSheet sheet = workbook.getSheetAt(0);
-            Row titles = sheet.getRow(3);
-            for (int number = 4; number <= sheet.getLastRowNum(); number++) {
+            Row titles = titles(sheet);
+            // The table ends with the first row that is not there; sentences follow it.
+            for (int number = titles.getRowNum() + 1; sheet.getRow(number) != null; number++) {
                 Row row = sheet.getRow(number);
                 String group = String.join(
                         "|",
@@ -476,6 +477,15 @@ class EvaluateCommandTest {
             }
         }
         return numbers;
+    }
+
+    private static Row titles(XSSFSheet sheet) {
+        for (Row row : sheet) {
+            if (row.getCell(0).toString().equals("Year")) {
+                return row;
+            }
+        }
+        throw new AssertionError("no row of titles");
     }
 
     private static String word(String readable) {

@@ -90,6 +90,14 @@ class FollowUpsTest {
     }
 
     @Test
+    void aTestThatFellDueBeforeTheEndIsNotOwedAfterIt() {
+        Case missed =
+                new Case().test("2024-01-09", TestPurpose.BASELINE, 10, 10).left("2025-06-30");
+        assertThat(owed(missed.asOf("2025-06-30"), FollowUpKind.ANNUAL_TEST)).isPresent();
+        assertThat(owed(missed.asOf("2025-07-01"), FollowUpKind.ANNUAL_TEST)).isEmpty();
+    }
+
+    @Test
     void aTestDueOnTheLastDayIsOwed() {
         assertThat(new Case()
                         .test("2025-04-01", TestPurpose.BASELINE, 10, 10)

@@ -249,7 +249,8 @@ class YearSummaryTest {
         Map<Measure, Integer> counts = new TreeMap<>();
         for (SummaryRow row : summary.rows()) {
             if (row.year() == year && row.group().equals(group)) {
-                assertThat(counts.put(row.measure(), ((Count.Number) row.count()).value())).isNull();
+                assertThat(counts.put(row.measure(), ((Count.Number) row.count()).value()))
+                        .isNull();
             }
         }
         return counts;
