@@ -254,7 +254,29 @@ class EvaluateCommandTest {
 
         assertThat(evaluate("--as-of", "2026-06-30")).isEqualTo(2);
         assertThat(errors.toString()).contains(file, column).doesNotContain("Exception", "\tat ");
-        assertThat(out.resolve("determinations.csv")).doesNotExist();
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void aFileIsNoFolderForTheResults() throws Exception {
+        Files.writeString(out, "mine");
+
+        assertThat(evaluate("--as-of", "2026-06-30")).isEqualTo(2);
+        assertThat(errors.toString()).contains("--out", "is a file").doesNotContain("Exception", "\tat ");
+        assertThat(out).hasContent("mine");
+    }
+
+    @Test
+    void whatAnEarlierRunWroteAndThisOneDoesNotIsRemoved() throws Exception {
+        assertThat(evaluate("--as-of", "2026-06-30", "--workings", "--baseline-revision", "propose"))
+                .isZero();
+        assertThat(out.resolve("workings.csv")).isNotEmptyFile();
+        assertThat(out.resolve("baseline-proposals.csv")).isNotEmptyFile();
+
+        assertThat(evaluate("--as-of", "2026-06-30")).isZero();
+        assertThat(names(out))
+                .containsExactlyInAnyOrder(
+                        "determinations.csv", "followups.csv", "problems.csv", "summary.csv", "summary.xlsx");
     }
 
     @Test
