@@ -148,7 +148,7 @@ create table determination (
 );
 
 create index determination_worker on determination (worker_id);
-create index determination_test_date on determination (test_date);
+create index determination_shift on determination (test_date, sts, outcome, worker_id);
 
 create table follow_up (
     id        bigint      not null primary key,
@@ -160,4 +160,5 @@ create table follow_up (
 );
 
 create index follow_up_worker on follow_up (worker_id);
-create index follow_up_due on follow_up (due_date, kind);
+create index follow_up_due on follow_up (due_date, id);
+create index follow_up_kind on follow_up (kind, due_date, id);

@@ -86,6 +86,9 @@ final class EvaluateCommand implements Callable<Integer> {
             files = files.withDecisions(readable("--decisions", decisions));
         }
         Path folder = Objects.requireNonNull(out);
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw badUsage("--out: " + folder + " is a file; name a folder.");
+        }
         try {
             report(new Evaluation(options, folder, workings).run(files), options, folder);
             return ExitCode.OK;

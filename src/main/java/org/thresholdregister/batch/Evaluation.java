@@ -37,6 +37,9 @@ final class Evaluation {
     /** What was done, for a closing line. */
     record Result(int workers, long determinations, long rowsLeftOut, long cellsLeftBlank, long notes) {}
 
+    private static final String PROPOSALS = "baseline-proposals.csv";
+    private static final String WORKINGS = "workings.csv";
+
     private final JudgingOptions options;
     private final Path folder;
     private final boolean withWorkings;
@@ -52,9 +55,10 @@ final class Evaluation {
 
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
     Result run(FileSet files) throws IOException, UnusableFileException {
-        Files.createDirectories(folder);
-        try (ProblemSpool problems = new ProblemSpool(folder)) {
+        try (ProblemSpool problems = new ProblemSpool(Path.of(System.getProperty("java.io.tmpdir")))) {
             Intake intake = Intake.read(files, options.asOf(), problems);
+            Files.createDirectories(folder);
+            removeOptionalFilesOfAnEarlierRun();
             writeProblems(problems);
             judge(intake);
             writeSummary(summary.rows());
@@ -64,6 +68,13 @@ final class Evaluation {
                     problems.count(Effect.ROW_LEFT_OUT),
                     problems.count(Effect.CELL_LEFT_BLANK),
                     problems.count(Effect.NOTE));
+        }
+    }
+
+    /** What this run may not write again would contradict what it does write. */
+    private void removeOptionalFilesOfAnEarlierRun() throws IOException {
+        for (String name : List.of(PROPOSALS, WORKINGS)) {
+            Files.deleteIfExists(folder.resolve(name));
         }
     }
 
@@ -126,17 +137,9 @@ final class Evaluation {
         private final Optional<CsvFile> proposals = options.baselineRevision() == BaselineRevision.OFF
                 ? Optional.empty()
                 : Optional.of(file(
-                        "baseline-proposals.csv",
-                        "worker_id",
-                        "ear",
-                        "kind",
-                        "from_date",
-                        "to_date",
-                        "evidence_dates",
-                        "reason"));
+                        PROPOSALS, "worker_id", "ear", "kind", "from_date", "to_date", "evidence_dates", "reason"));
         private final Optional<CsvFile> workings = withWorkings
-                ? Optional.of(
-                        file("workings.csv", "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
+                ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
 
         ResultFiles() throws IOException {}

@@ -19,7 +19,7 @@ import org.thresholdregister.core.audiometry.Ear;
 public record AudiogramComparison(Audiogram latest, Map<Ear, Audiogram> baselines) {
 
     /** The right ear first, as the trade lists them. */
-    static final List<Ear> EARS = List.of(Ear.RIGHT, Ear.LEFT);
+    public static final List<Ear> EARS = List.of(Ear.RIGHT, Ear.LEFT);
 
     public AudiogramComparison {
         baselines = Map.copyOf(baselines);

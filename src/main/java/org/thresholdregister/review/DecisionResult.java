@@ -21,6 +21,8 @@ public sealed interface DecisionResult {
         /** The decision is dated before the test that it is about. */
         BEFORE_THE_TEST,
         IN_THE_FUTURE,
+        /** Decisions of this kind need a reason. */
+        REASON_MISSING,
         TEXT_TOO_LONG
     }
 }

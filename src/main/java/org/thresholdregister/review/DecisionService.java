@@ -112,6 +112,9 @@ public class DecisionService {
         if (decision.decidedOn().isAfter(LocalDate.now(clock))) {
             return Optional.of(Reason.IN_THE_FUTURE);
         }
+        if (decision.kind().needsReason() && decision.reason().isBlank()) {
+            return Optional.of(Reason.REASON_MISSING);
+        }
         return decision.by().length() > LONGEST_BY || decision.reason().length() > LONGEST_REASON
                 ? Optional.of(Reason.TEXT_TOO_LONG)
                 : Optional.empty();

@@ -68,8 +68,8 @@ public class DeterminationStore {
 
     private ListQuery inScope(SiteScope scope) {
         dailyJudging.bringUpToDate();
-        return new ListQuery(
-                entityManager, "from StoredDetermination d join Worker w on w.id = d.workerId", scope, "w.site");
+        return ListQuery.ofOwned(
+                entityManager, "StoredDetermination d", "Worker w on w.id = d.workerId", "w.site", scope);
     }
 
     /** Gathers rows that come worker by worker. */

@@ -11,6 +11,14 @@ public record DueCounts(LocalDate today, Map<FollowUpKind, Map<FollowUpState, In
         return byKind.getOrDefault(kind, Map.of()).getOrDefault(state, 0);
     }
 
+    /** Of all kinds in all states together. */
+    public int total() {
+        return byKind.values().stream()
+                .flatMap(states -> states.values().stream())
+                .mapToInt(Integer::intValue)
+                .sum();
+    }
+
     /** Of all kinds together. */
     public int of(FollowUpState state) {
         return byKind.values().stream()

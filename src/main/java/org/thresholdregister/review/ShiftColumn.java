@@ -7,13 +7,15 @@ public enum ShiftColumn {
     WORKER_ID("w.workerId"),
     SITE("w.site"),
     DEPARTMENT("w.department"),
+    EAR("d.ear"),
     SHIFT("d.shiftSum"),
     LEVEL("d.levelSum"),
     OUTCOME("d.outcome"),
     RECORDABLE("d.recordable"),
     RETEST_BY("d.retestBy"),
     NOTIFY_BY("d.notifyBy"),
-    RECORD_BY("d.recordBy");
+    RECORD_BY("d.recordBy"),
+    SETTLED_ON("d.settledOn");
 
     private final String path;
 

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
@@ -22,7 +23,8 @@ import org.thresholdregister.platform.security.Roles;
 
 /**
  * The shifts of a year, ear by ear, within the sites that the signed-in user may see: tests that show a standard
- * threshold shift themselves, and those that a retest confirmed. Retests stand with the test that they answer.
+ * threshold shift themselves, those that a retest confirmed, and those that show none from a revised baseline but are,
+ * or may become, a case from the recording reference. Retests stand with the test that they answer.
  */
 @Service
 @Transactional(readOnly = true)
@@ -41,13 +43,13 @@ public class ShiftReviewService {
     /** One page of the shifts that the filter lets through. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<ShiftRow> find(ShiftFilter filter, Order<ShiftColumn> order, int offset, int limit) {
-        String direction = order.descending() ? " desc" : " asc";
         return filtered(filter)
                 .page(
                         "w.workerId, w.familyName, w.givenName, w.site, w.department, d.testDate, d.purpose, d.ear,"
                                 + " d.baselineDate, d.shiftSum, d.sts, d.levelSum, d.outcome, d.recordable, d.retestBy,"
                                 + " d.notifyBy, d.recordBy, d.settledOn",
-                        order.column().path() + direction + ", d.testDate" + direction + ", d.id" + direction,
+                        List.of(order.column().path(), "d.testDate", "d.id"),
+                        order.descending(),
                         offset,
                         limit,
                         ShiftReviewService::row);
@@ -58,19 +60,33 @@ public class ShiftReviewService {
         return filtered(filter).count();
     }
 
-    /** The years that have tests, latest first. */
+    /** How many of the shifts that the filter lets through there are, by outcome and recordability. */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    public ShiftCounts counts(ShiftFilter filter) {
+        return new ShiftCounts(filtered(filter)
+                .all(
+                        "d.outcome, d.recordable, count(*)",
+                        "group by d.outcome, d.recordable",
+                        tuple -> new ShiftCounts.Group(
+                                tuple.get(0, Outcome.class),
+                                tuple.get(1, Recordability.class),
+                                Math.toIntExact(tuple.get(2, Long.class)))));
+    }
+
+    /** The years from the last that has tests back to the first; none where there are no tests. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<Integer> years() {
-        return inScope().all("distinct year(d.testDate)", "order by 1 desc", tuple -> tuple.get(0, Integer.class));
+        return inScope().all("year(max(d.testDate)), year(min(d.testDate))", "", tuple -> tuple).stream()
+                .filter(tuple -> tuple.get(0) != null)
+                .flatMap(tuple -> Stream.iterate(
+                        tuple.get(0, Integer.class), year -> year >= tuple.get(1, Integer.class), year -> year - 1))
+                .toList();
     }
 
     private ListQuery inScope() {
         dailyJudging.bringUpToDate();
-        return new ListQuery(
-                entityManager,
-                "from StoredDetermination d join Worker w on w.id = d.workerId",
-                currentUser.scope(),
-                "w.site");
+        return ListQuery.ofOwned(
+                entityManager, "StoredDetermination d", "Worker w on w.id = d.workerId", "w.site", currentUser.scope());
     }
 
     private ListQuery filtered(ShiftFilter filter) {
@@ -81,7 +97,12 @@ public class ShiftReviewService {
                         LocalDate.of(filter.year(), 1, 1),
                         LocalDate.of(filter.year(), 12, 31))
                 .where("d.outcome <> ?", Outcome.RETEST)
-                .where("(d.sts = ? or d.outcome = ?)", Answer.YES, Outcome.CONFIRMED);
+                .where(
+                        "(d.sts = ? or d.outcome = ? or d.recordable in (?, ?))",
+                        Answer.YES,
+                        Outcome.CONFIRMED,
+                        Recordability.YES,
+                        Recordability.AWAITING_RETEST);
         filter.site().ifPresent(site -> query.where("w.site = ?", site));
         filter.department().ifPresent(department -> query.where("w.department = ?", department));
         filter.outcome().ifPresent(outcome -> query.where("d.outcome = ?", outcome));

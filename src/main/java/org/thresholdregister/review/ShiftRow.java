@@ -36,4 +36,10 @@ public record ShiftRow(
         Optional<LocalDate> retestBy,
         Optional<LocalDate> notifyBy,
         Optional<LocalDate> recordBy,
-        Optional<LocalDate> settledOn) {}
+        Optional<LocalDate> settledOn) {
+
+    /** The retest of a later day than the test that settled the outcome, where there is one. */
+    public Optional<LocalDate> laterRetest() {
+        return settledOn.filter(day -> !day.equals(testDate));
+    }
+}

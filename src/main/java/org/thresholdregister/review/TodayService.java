@@ -56,12 +56,12 @@ public class TodayService {
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<FollowUpRow> find(FollowUpFilter filter, Order<FollowUpColumn> order, int offset, int limit) {
         LocalDate today = LocalDate.now(clock);
-        String direction = order.descending() ? " desc" : " asc";
         return filtered(filter)
                 .page(
                         "w.workerId, w.familyName, w.givenName, w.site, w.department, f.kind, f.dueDate, f.testDate,"
                                 + " f.ears",
-                        order.column().path() + direction + ", f.dueDate" + direction + ", f.id" + direction,
+                        List.of(order.column().path(), "f.dueDate", "f.id"),
+                        order.descending(),
                         offset,
                         limit,
                         tuple -> row(tuple, today));
@@ -74,11 +74,8 @@ public class TodayService {
 
     private ListQuery inScope() {
         dailyJudging.bringUpToDate();
-        return new ListQuery(
-                entityManager,
-                "from StoredFollowUp f join Worker w on w.id = f.workerId",
-                currentUser.scope(),
-                "w.site");
+        return ListQuery.ofOwned(
+                entityManager, "StoredFollowUp f", "Worker w on w.id = f.workerId", "w.site", currentUser.scope());
     }
 
     private ListQuery filtered(FollowUpFilter filter) {

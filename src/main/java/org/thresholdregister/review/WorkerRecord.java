@@ -1,7 +1,9 @@
 package org.thresholdregister.review;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
+import java.util.OptionalInt;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
@@ -20,4 +22,17 @@ public record WorkerRecord(
         List<RecordedTest> tests,
         List<RecordedDecision> decisions,
         WorkerHistory history,
-        WorkerJudgement judgement) {}
+        WorkerJudgement judgement) {
+
+    /** Every test with what became of it, in order of time. */
+    public List<TestStory> stories() {
+        return TestStory.allOf(this);
+    }
+
+    /** Completed years today, where the birth date is on record. */
+    public OptionalInt ageToday() {
+        return details.birthDate()
+                .map(birth -> OptionalInt.of(Period.between(birth, asOf).getYears()))
+                .orElse(OptionalInt.empty());
+    }
+}

@@ -12,4 +12,10 @@ public record WorkerRow(
         String department,
         String jobTitle,
         Optional<LocalDate> hireDate,
-        Optional<LocalDate> endDate) {}
+        Optional<LocalDate> endDate) {
+
+    /** Whether the last day of employment has gone by on this day. */
+    public boolean hasLeftBy(LocalDate day) {
+        return endDate.filter(last -> last.isBefore(day)).isPresent();
+    }
+}

@@ -34,11 +34,11 @@ public class WorkerService {
     /** One page of the workers that the filter lets through. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<WorkerRow> find(WorkerFilter filter, Order<WorkerColumn> order, int offset, int limit) {
-        String direction = order.descending() ? " desc" : " asc";
         return filtered(filter)
                 .page(
                         "w.workerId, w.familyName, w.givenName, w.site, w.department, w.jobTitle, w.hireDate, w.endDate",
-                        order.column().path() + direction + ", w.search" + direction + ", w.id" + direction,
+                        List.of(order.column().path(), "w.search", "w.id"),
+                        order.descending(),
                         offset,
                         limit,
                         WorkerService::row);
@@ -72,7 +72,7 @@ public class WorkerService {
     }
 
     private ListQuery inScope() {
-        return new ListQuery(entityManager, "from Worker w", currentUser.scope(), "w.site");
+        return ListQuery.of(entityManager, "Worker w", "w.site", currentUser.scope());
     }
 
     private ListQuery filtered(WorkerFilter filter) {

@@ -54,7 +54,7 @@ public class WorkerStore {
 
     /** What the rules need to know of every worker in the scope. */
     public List<WorkerFacts> facts(SiteScope scope) {
-        return new ListQuery(entityManager, "from Worker w", scope, "w.site")
+        return ListQuery.of(entityManager, "Worker w", "w.site", scope)
                 .all("w.workerId, w.birthDate, w.sex, w.enrolledFrom, w.endDate", "", WorkerStore::facts);
     }
 

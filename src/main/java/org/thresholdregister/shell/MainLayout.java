@@ -50,7 +50,8 @@ class MainLayout extends AppLayout {
         toggle.setAriaLabel("Menu");
         var name = new Anchor("", "Threshold Register");
         name.addClassName("tr-name");
-        var signedIn = new Span(currentUser.find().map(MainLayout::inWords).orElse(""));
+        String who = currentUser.find().map(MainLayout::inWords).orElse("");
+        var signedIn = new Span(who);
         signedIn.addClassName("tr-who");
         var signOut = new Button("Sign out", click -> authentication.logout());
         signOut.addThemeVariants(ButtonVariant.TERTIARY);
@@ -61,7 +62,9 @@ class MainLayout extends AppLayout {
         }
         addToNavbar(bar);
 
-        addToDrawer(menu());
+        var signedInNarrow = new Paragraph(who);
+        signedInNarrow.addClassName("tr-who-narrow");
+        addToDrawer(menu(), signedInNarrow);
 
         main.getElement().setAttribute("tabindex", "-1");
         var caution = new Paragraph(Caution.TEXT);
@@ -97,7 +100,10 @@ class MainLayout extends AppLayout {
         String printed = "Threshold Register. Printed "
                 + Dates.onScreen(LocalDate.now(clock))
                 + currentUser.find().map(user -> " by " + user.displayName()).orElse("") + ".";
-        return content instanceof HealthRecordPage ? "Health record. " + printed : printed;
+        if (!(content instanceof HealthRecordPage record)) {
+            return printed;
+        }
+        return "Health record. " + (record.site().isEmpty() ? "" : record.site() + ". ") + printed;
     }
 
     private static String inWords(SignedInUser user) {

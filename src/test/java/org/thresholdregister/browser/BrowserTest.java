@@ -12,10 +12,12 @@ import org.springframework.test.context.DynamicPropertySource;
 import org.thresholdregister.platform.accounts.DemoAccounts;
 
 /**
- * A test of the web app in the browser: the app runs as it does in a demonstration, with its accounts, on a port and in
- * a data folder of its own, and once for all tests that add nothing to its settings.
+ * A test of the web app in the browser: the app runs as it does in a demonstration, with its accounts and on the sample
+ * plant's own day, on a port and in a data folder of its own, and once for all tests that add nothing to its settings.
  */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "vaadin.productionMode=true")
+@SpringBootTest(
+        webEnvironment = WebEnvironment.RANDOM_PORT,
+        properties = {"vaadin.productionMode=true", "register.today=2026-11-24"})
 @ActiveProfiles("demo")
 public abstract class BrowserTest extends ChromiumTest {
 

@@ -112,4 +112,20 @@ class DecisionServiceTest {
         assertThat(jdbc.queryForList("select * from decision")).isEmpty();
         assertThat(owed()).contains(FollowUpKind.RECORD);
     }
+
+    @Test
+    void whatChangesTheRecordNeedsItsReason() {
+        for (DecisionKind kind : DecisionKind.values()) {
+            var withoutReason = new Decision(Ears.LEFT, TEST, kind, TODAY, "Dr. Vale", " ");
+            assertThat(decisions.enter("Y-1", withoutReason))
+                    .as(kind.word())
+                    .isEqualTo(
+                            switch (kind) {
+                                case NOT_WORK_RELATED, LINED_OUT, INVALID_TEST, BASELINE ->
+                                    new DecisionResult.Refused(Reason.REASON_MISSING);
+                                case WORK_RELATED, RECORDED, NOTICE_GIVEN -> new DecisionResult.Recorded();
+                            });
+        }
+        assertThat(jdbc.queryForList("select * from decision")).hasSize(3);
+    }
 }

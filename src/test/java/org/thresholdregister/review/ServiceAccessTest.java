@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.thresholdregister.platform.security.Role.NURSE;
+import static org.thresholdregister.platform.security.Role.PLANT_MANAGER;
 import static org.thresholdregister.platform.security.Role.SAFETY_OFFICER;
 
 import java.io.ByteArrayInputStream;
@@ -31,12 +32,15 @@ import org.thresholdregister.SignIn;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
+import org.thresholdregister.intake.ImportRuns;
 import org.thresholdregister.intake.ImportService;
 import org.thresholdregister.intake.Table;
 import org.thresholdregister.intake.TestImports;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.Role;
+import org.thresholdregister.reports.SummaryService;
 import org.thresholdregister.roster.WorkerColumn;
 import org.thresholdregister.roster.WorkerFilter;
 import org.thresholdregister.roster.WorkerRow;
@@ -47,6 +51,7 @@ import org.thresholdregister.roster.WorkerService;
 class ServiceAccessTest {
 
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
+    private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<String> FEATURES = Set.of("roster", "audiograms", "review", "intake", "reports");
 
     private record Access(Set<Role> roles, ThrowingCallable call) {}
@@ -73,12 +78,21 @@ class ServiceAccessTest {
     private ImportService imports;
 
     @Autowired
+    private ImportRuns importRuns;
+
+    @Autowired
+    private SummaryService summaries;
+
+    @Autowired
     private TestImports files;
+
+    private ImportPreview nothingNew;
 
     @BeforeEach
     void twoSites() {
         SignIn.as(NURSE);
         files.store(ServiceFixture.ROSTER, ServiceFixture.AUDIOGRAMS, "");
+        nothingNew = files.preview(ServiceFixture.ROSTER, "", "");
         SignIn.out();
     }
 
@@ -110,6 +124,9 @@ class ServiceAccessTest {
         table.put(
                 "ShiftReviewService.count",
                 new Access(NURSE_AND_OFFICER, () -> shifts.count(ShiftFilter.ofYear(2026))));
+        table.put(
+                "ShiftReviewService.counts",
+                new Access(NURSE_AND_OFFICER, () -> shifts.counts(ShiftFilter.ofYear(2026))));
         table.put("ShiftReviewService.years", new Access(NURSE_AND_OFFICER, shifts::years));
         table.put("DecisionService.kindsToEnter", new Access(NURSE_AND_OFFICER, decisions::kindsToEnter));
         table.put(
@@ -129,11 +146,20 @@ class ServiceAccessTest {
                 "ImportService.confirm",
                 new Access(NURSE_AND_OFFICER, () -> imports.confirm("", ImportProgress.unwatched())));
         table.put("ImportService.giveUp", new Access(NURSE_AND_OFFICER, () -> imports.giveUp(List.of())));
+        table.put(
+                "ImportService.problemsToTakeOut",
+                new Access(NURSE_AND_OFFICER, () -> imports.problemsToTakeOut(nothingNew)));
+        table.put("ImportRuns.start", new Access(NURSE_AND_OFFICER, () -> importRuns.start(nothingNew)));
+        table.put("ImportRuns.current", new Access(NURSE_AND_OFFICER, importRuns::current));
+        table.put("ImportRuns.dismiss", new Access(NURSE_AND_OFFICER, importRuns::dismiss));
+        table.put("SummaryService.years", new Access(WHO_SEES_COUNTS, summaries::years));
+        table.put("SummaryService.report", new Access(WHO_SEES_COUNTS, () -> summaries.report(2026)));
+        table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
         return table;
     }
 
     private static Decision decision(DecisionKind kind) {
-        return new Decision(Ears.RIGHT, LocalDate.of(2026, 3, 1), kind, LocalDate.of(2026, 3, 9), "", "");
+        return new Decision(Ears.RIGHT, LocalDate.of(2026, 3, 1), kind, LocalDate.of(2026, 3, 9), "", "as found");
     }
 
     @Test

@@ -23,6 +23,17 @@ public enum DecisionKind {
         this.word = word;
     }
 
+    /**
+     * Whether it changes for good what the record means, so that it is not taken down without its reason: a rule of
+     * this program's own. Decisions made elsewhere are taken in as they come.
+     */
+    public boolean needsReason() {
+        return switch (this) {
+            case NOT_WORK_RELATED, LINED_OUT, BASELINE, INVALID_TEST -> true;
+            case WORK_RELATED, RECORDED, NOTICE_GIVEN -> false;
+        };
+    }
+
     /** The word used in files and sentences. */
     public String word() {
         return word;

@@ -77,10 +77,13 @@ final class FollowUps {
         return due == null ? new Due(date, Ears.of(ear)) : Due.earlierOf(due, date, ear);
     }
 
-    /** A decision may name the test or any retest of it. */
+    /** A decision may name the test, any retest of it, or the test that settled the question of the log. */
     private static Set<LocalDate> daysOf(Judged judged, List<Determination> determinations) {
         Set<LocalDate> days = new HashSet<>();
         days.add(judged.test().date());
+        judged.recording()
+                .comparison()
+                .ifPresent(comparison -> days.add(comparison.decidingTest().date()));
         for (Determination other : determinations) {
             if (other instanceof Determination.Retest retest
                     && retest.resolves().equals(judged.test())) {

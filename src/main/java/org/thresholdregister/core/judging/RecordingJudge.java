@@ -69,16 +69,24 @@ final class RecordingJudge {
 
     /** The answer for a test judged by itself; entries must come in order, after {@link #advanceTo}. */
     Recording judge(TestEntry entry, Ear ear, Outcome outcome) {
-        TestDecisions decided = decisions.on(entry.days(), ear);
         Recording recording = options.baselineRevision() == BaselineRevision.APPLY || baselineHasMoved(entry, ear)
                 ? inItsOwnRight(entry, ear, outcome)
                 : byOutcome(entry, ear, outcome);
-        Recording answer = afterDecisions(recording, decided);
+        Recording answer = afterDecisions(recording, decisions.on(daysOf(entry, recording), ear));
         if (answer.answer() == Recordability.YES) {
             answer.comparison()
                     .ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest(), endOfCase(answer)));
         }
         return answer;
+    }
+
+    /** A decision may name the test, any retest of it, or the test that settled the question of the log. */
+    private static Set<LocalDate> daysOf(TestEntry entry, Recording recording) {
+        Set<LocalDate> days = entry.days();
+        recording
+                .comparison()
+                .ifPresent(comparison -> days.add(comparison.decidingTest().date()));
+        return days;
     }
 
     private boolean baselineHasMoved(TestEntry entry, Ear ear) {
@@ -108,8 +116,7 @@ final class RecordingJudge {
         Comparison own = compare(ear, entry.test());
         boolean settledByRetest =
                 outcome == Outcome.CONFIRMED && entry.resolvingRetest(ear).isPresent();
-        Optional<Comparison> retest = retestFor(entry)
-                .filter(later -> timelines.of(ear).holds(later))
+        Optional<Comparison> retest = retestFor(entry, ear)
                 .map(later -> compare(ear, later))
                 .filter(comparison -> settledByRetest || comparison.shifted() != Answer.UNDECIDED);
         Comparison deciding = retest.orElse(own);
@@ -132,9 +139,9 @@ final class RecordingJudge {
      * where the baseline showed none, the last one made within thirty days of a test that shows a shift from the
      * reference in either ear and before another such test.
      */
-    private Optional<Audiogram> retestFor(TestEntry entry) {
+    private Optional<Audiogram> retestFor(TestEntry entry, Ear ear) {
         if (!entry.retests().isEmpty()) {
-            return Optional.of(entry.retests().getLast().test());
+            return entry.lastRetest(ear).map(TestEntry::test);
         }
         if (!showsShiftFromReference(entry)) {
             return Optional.empty();
@@ -142,7 +149,7 @@ final class RecordingJudge {
         Optional<Audiogram> last = Optional.empty();
         for (TestEntry later : entries.subList(entries.indexOf(entry) + 1, entries.size())) {
             if (entry.windowHolds(later.test()) && later.resolves().isEmpty()) {
-                last = Optional.of(later.test());
+                last = timelines.of(ear).holds(later.test()) ? Optional.of(later.test()) : last;
             } else if (later.test().purpose() != TestPurpose.RETEST && showsShiftFromReference(later)) {
                 return last;
             }

@@ -77,12 +77,17 @@ final class TestEntry {
         return days;
     }
 
+    /** The last retest of an ear; one that is set aside as invalid for the ear does not stand in an earlier one's way. */
+    Optional<TestEntry> lastRetest(Ear ear) {
+        return retests.stream()
+                .filter(retest -> retest.comparison(ear).isPresent())
+                .reduce((earlier, later) -> later);
+    }
+
     /** What the last retest says of an ear, where it can say anything. */
     Optional<ThresholdShift> resolvingRetest(Ear ear) {
-        return retests.isEmpty()
-                ? Optional.empty()
-                : retests.getLast()
-                        .comparison(ear)
-                        .filter(comparison -> comparison.isStandardThresholdShift() != Answer.UNDECIDED);
+        return lastRetest(ear)
+                .flatMap(retest -> retest.comparison(ear))
+                .filter(comparison -> comparison.isStandardThresholdShift() != Answer.UNDECIDED);
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -38,7 +39,8 @@ public final class YearSummary {
                     .see(test);
         }
         years.forEach((year, person) -> {
-            for (Group counted : List.of(group, group.wholeSite(), Group.EVERYBODY)) {
+            // A set, since a site or department may be named like a total.
+            for (Group counted : new LinkedHashSet<>(List.of(group, group.wholeSite(), Group.EVERYBODY))) {
                 person.count(counts.computeIfAbsent(
                         new YearAndGroup(year, counted), key -> new int[Measure.values().length]));
             }

@@ -22,6 +22,9 @@ public final class Words {
     /** The line that stands under every determination. */
     public static final String CAUTION = "Computed from the record by the rule named; a professional decides.";
 
+    /** For a number that the record leaves open. */
+    static final String NOT_KNOWN = "not known";
+
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private Words() {}
@@ -140,19 +143,28 @@ public final class Words {
         };
     }
 
-    /** {@code 11.67 dB}, {@code 26.67 dB or more}, or {@code not known}, for the mean of three with this sum. */
+    /** {@code 11.67 dB}, {@code 26.67 dB or more}, or {@value #NOT_KNOWN}, for the mean of three with this sum. */
     public static String mean(DecibelRange sum) {
+        return mean(sum, " dB");
+    }
+
+    /** {@code 25.00 dB HL}, {@code 26.67 dB HL or more}, or {@value #NOT_KNOWN}, for three levels with this sum. */
+    public static String meanLevel(DecibelRange sum) {
+        return mean(sum, " dB HL");
+    }
+
+    private static String mean(DecibelRange sum, String unit) {
         OptionalInt exact = sum.exact();
         if (exact.isPresent()) {
-            return MeanOfThree.ofSum(exact.getAsInt()) + " dB";
+            return MeanOfThree.ofSum(exact.getAsInt()) + unit;
         }
         if (sum.lowest().isPresent()) {
-            return MeanOfThree.ofSum(sum.lowest().getAsInt()) + " dB or more";
+            return MeanOfThree.ofSum(sum.lowest().getAsInt()) + unit + " or more";
         }
         if (sum.highest().isPresent()) {
-            return MeanOfThree.ofSum(sum.highest().getAsInt()) + " dB or less";
+            return MeanOfThree.ofSum(sum.highest().getAsInt()) + unit + " or less";
         }
-        return "not known";
+        return NOT_KNOWN;
     }
 
     /** The text with its first letter a capital, to start a sentence or a heading. */

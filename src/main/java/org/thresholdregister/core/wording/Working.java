@@ -13,6 +13,7 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Determination.Judged;
@@ -212,7 +213,7 @@ public final class Working {
 
     private void byTestItself(Judged judged) {
         String last = Words.day(Deadlines.lastRetestDay(judged.test().date()));
-        if (judged.outcome() == Outcome.AWAITING_RETEST) {
+        if (judged.dueDates().retestBy().isPresent()) {
             say("A retest until " + last + " may take this test's place.", Citation.RETEST);
         } else if (judged.outcome() == Outcome.CONFIRMED) {
             say("No retest until " + last + " answered for this ear: the shift stands.", Citation.RETEST);
@@ -238,8 +239,8 @@ public final class Working {
                             case IMPROVED_BASELINE -> "the baseline revised for better hearing, of ";
                             case RECORDABLE_CASE -> "this ear's last recordable case, the test of ";
                         }
-                        + Words.day(reference.audiogram().date()) + ": a mean of "
-                        + Words.mean(comparison.shift().sum()) + ", "
+                        + Words.day(reference.audiogram().date()) + ": "
+                        + aMean(Words.mean(comparison.shift().sum())) + ", "
                         + switch (comparison.shifted()) {
                             case YES -> "a shift.";
                             case NO -> "no shift.";
@@ -259,8 +260,8 @@ public final class Working {
         Answer fromCurrent = judged.settlingComparison().isStandardThresholdShift();
         if (revised && fromCurrent != comparison.shifted()) {
             say(
-                    "The official readings differ here: measured from the current baseline the shift has a mean of "
-                            + Words.mean(judged.settlingComparison().sum()) + ", "
+                    "The official readings differ here: measured from the current baseline the shift has "
+                            + aMean(Words.mean(judged.settlingComparison().sum())) + ", "
                             + switch (fromCurrent) {
                                 case YES -> "a shift";
                                 case NO -> "no shift";
@@ -286,30 +287,46 @@ public final class Working {
         String levels = Frequency.AVERAGED.stream()
                 .map(frequency -> bare(test.threshold(ear, frequency)))
                 .collect(Collectors.joining(", "));
-        return "The levels at 2000, 3000 and 4000 Hz are " + levels + ", a mean of " + Words.mean(test.levelSum(ear))
-                + " HL";
+        return "The levels at 2000, 3000 and 4000 Hz are " + levels + ", " + aMean(Words.meanLevel(test.levelSum(ear)));
+    }
+
+    private static String aMean(String mean) {
+        return mean.equals(Words.NOT_KNOWN) ? "a mean that is not known" : "a mean of " + mean;
     }
 
     private static String recordingAnswer(Judged judged) {
         return switch (judged.recording().answer()) {
             case YES -> "Both tests are met in the same ear: recordable, if the loss is work-related.";
-            case NO ->
-                judged.recording().workRelatedness().isPresent() && bothMet(judged)
-                        ? "Both tests are met in the same ear, but the loss was found not work-related: not recordable."
-                        : judged.outcome() == Outcome.CONFIRMED
-                                ? "The two tests are not both met in this ear: not recordable."
-                                : "No shift stands, so there is nothing to record.";
+            case NO -> notRecordable(judged);
             case AWAITING_RETEST -> "Whether it is recordable waits for the retest.";
             case ALREADY_RECORDED -> "An earlier case of this ear holds this loss already: nothing new to record.";
             case UNDECIDED -> "Whether it is recordable cannot be decided from the record.";
         };
     }
 
-    private static boolean bothMet(Judged judged) {
-        return judged.recording()
-                .comparison()
-                .map(comparison -> comparison.forStandingShift() == Recordability.YES)
-                .orElse(false);
+    private static String notRecordable(Judged judged) {
+        Optional<Recording.Comparison> comparison = judged.recording().comparison();
+        boolean notWorkRelated = judged.recording()
+                .workRelatedness()
+                .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
+                .isPresent();
+        Recordability byNumbers = comparison
+                .map(Recording.Comparison::forStandingShift)
+                .orElse(
+                        judged.outcome() == Outcome.NO_SHIFT || judged.outcome() == Outcome.NOT_CONFIRMED
+                                ? Recordability.NO
+                                : Recordability.UNDECIDED);
+        if (notWorkRelated && byNumbers == Recordability.YES) {
+            return "Both tests are met in the same ear, but the loss was found not work-related: not recordable.";
+        }
+        if (notWorkRelated && byNumbers != Recordability.NO) {
+            return "The loss was found not work-related: not recordable.";
+        }
+        boolean shiftStands = judged.outcome() == Outcome.CONFIRMED
+                || comparison.filter(of -> of.shifted() == Answer.YES).isPresent();
+        return shiftStands
+                ? "The two tests are not both met in this ear: not recordable."
+                : "No shift stands, so there is nothing to record.";
     }
 
     private static Citation recordingBasis(Recording recording) {
@@ -336,8 +353,9 @@ public final class Working {
                 .notifyBy()
                 .ifPresent(day -> say(
                         "The worker is told in writing by " + Words.day(day) + ", " + Deadlines.NOTICE_DAYS
-                                + " days after the test that settled it; the test's date is taken as the day of"
-                                + " determination.",
+                                + " days after the test"
+                                + (judged.outcome() == Outcome.CONFIRMED ? " that settled it" : "")
+                                + "; the test's date is taken as the day of determination.",
                         Citation.NOTICE));
         judged.dueDates()
                 .recordBy()

@@ -20,8 +20,8 @@ class AccountsConfiguration {
 
     @Bean
     static PasswordEncoder passwordEncoder() {
-        return new DelegatingPasswordEncoder(
-                ARGON2, Map.of(ARGON2, Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8()));
+        return new NormalizingPasswordEncoder(new DelegatingPasswordEncoder(
+                ARGON2, Map.of(ARGON2, Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8())));
     }
 
     /** Makes refusals known, for the audit trail. */

@@ -10,7 +10,9 @@ final class RegisterDatabase {
     private static final String NAME = "register";
     // Options under which the same migrations run on H2 and on PostgreSQL.
     private static final String OPTIONS =
-            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;CASE_INSENSITIVE_IDENTIFIERS=TRUE";
+            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;CASE_INSENSITIVE_IDENTIFIERS=TRUE"
+                    // A long result stays in memory: what H2 writes to the system's temporary folder others may read.
+                    + ";MAX_MEMORY_ROWS=10000000";
 
     private RegisterDatabase() {}
 

@@ -21,11 +21,16 @@ public class StateBadge extends Span {
         Kind(String modifier) {
             this.modifier = modifier;
         }
+
+        /** The classes of the style sheet that draw the shape. */
+        String classNames() {
+            return "tr-state tr-state--" + modifier;
+        }
     }
 
     /** @param words the whole state, such as {@code awaiting retest, 12 days left} */
     public StateBadge(Kind kind, String words) {
         super(words);
-        addClassNames("tr-state", "tr-state--" + kind.modifier);
+        setClassName(kind.classNames());
     }
 }

@@ -3,6 +3,7 @@ package org.thresholdregister.platform.accounts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -64,6 +65,15 @@ class AccountsTest {
                 .single();
         assertThat(hash).startsWith("{argon2}$argon2id$");
         assertThat(passwordEncoder.matches(PASSWORD, hash)).isTrue();
+    }
+
+    @Test
+    void anAccentIsTheSameHoweverTheKeyboardComposesIt() {
+        String hash = passwordEncoder.encode("mañana será otro día");
+
+        assertThat(passwordEncoder.matches(Normalizer.normalize("mañana será otro día", Normalizer.Form.NFD), hash))
+                .isTrue();
+        assertThat(passwordEncoder.matches("manana sera otro dia", hash)).isFalse();
     }
 
     @Test

@@ -26,11 +26,14 @@ class UserTable extends NativeTable {
             SerializableConsumer<Account> setPassword) {
         addClassNames("tr-table", "tr-cards");
         var header = new NativeTableRow();
-        for (String title : List.of("Username", "Name", "Role", "Sites", "State", "")) {
+        for (String title : List.of("Username", "Name", "Role", "Sites", "State")) {
             var cell = new NativeTableHeaderCell(title);
             cell.getElement().setAttribute("scope", "col");
             header.add(cell);
         }
+        var actions = new NativeTableHeaderCell("Change");
+        actions.addClassName("tr-actions");
+        header.add(actions);
         getHead().add(header);
         var body = addBody();
         for (Account account : accounts) {
@@ -41,15 +44,15 @@ class UserTable extends NativeTable {
                     cell("Role", new Text(account.role().label())),
                     cell("Sites", new Text(inWords(account.scope()))),
                     cell("State", state(account)));
-            var actions = cell("", button("New password", account, setPassword));
-            actions.addClassName("tr-actions");
+            var buttons = cell("", button("New password", account, setPassword));
+            buttons.addClassName("tr-actions");
             if (!account.username().equals(ownUsername)) {
-                actions.add(
+                buttons.add(
                         account.active()
                                 ? button("Deactivate", account, deactivate)
                                 : button("Reactivate", account, reactivate));
             }
-            row.add(actions);
+            row.add(buttons);
             body.add(row);
         }
     }

@@ -37,7 +37,7 @@ class UsersView extends Div {
         var add = new Button("Add the user", click -> addUser());
         add.addThemeVariants(ButtonVariant.PRIMARY);
         var card = new Div(new H2("Add a user"), form, add);
-        card.addClassName("tr-card");
+        card.addClassNames("tr-card", "tr-screen-only");
         add(new H1("Users"), lead, list, card);
         refresh();
     }

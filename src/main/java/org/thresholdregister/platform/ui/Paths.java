@@ -1,0 +1,22 @@
+package org.thresholdregister.platform.ui;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Addresses of pages that pages of other features lead to, relative to the application. */
+public final class Paths {
+
+    /** The page of one worker, without the number. */
+    public static final String WORKER = "worker";
+
+    private Paths() {}
+
+    /** The page of the worker with this number. */
+    public static String worker(String workerId) {
+        return WORKER + "/" + segment(workerId);
+    }
+
+    private static String segment(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+}

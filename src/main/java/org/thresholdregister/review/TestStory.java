@@ -1,0 +1,86 @@
+package org.thresholdregister.review;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.wording.Words;
+
+/**
+ * A test on record with what became of it, ear by ear.
+ *
+ * @param determinations by ear; an ear on which the test is not judged is absent
+ * @param notJudged why, in words, for each ear that is absent there
+ */
+public record TestStory(RecordedTest test, Map<Ear, Determination> determinations, Map<Ear, String> notJudged) {
+
+    public TestStory {
+        determinations = Map.copyOf(determinations);
+        notJudged = Map.copyOf(notJudged);
+    }
+
+    /** The stories of all tests of a record, in order of time. */
+    static List<TestStory> allOf(WorkerRecord record) {
+        return record.tests().stream()
+                .sorted(Comparator.comparing(RecordedTest::audiogram, Audiogram.CHRONOLOGICAL))
+                .map(test -> of(test, record))
+                .toList();
+    }
+
+    private static TestStory of(RecordedTest test, WorkerRecord record) {
+        Map<Ear, Determination> determinations = new EnumMap<>(Ear.class);
+        for (Determination determination : record.judgement().determinations()) {
+            if (determination.test().equals(test.audiogram())) {
+                determinations.put(determination.ear(), determination);
+            }
+        }
+        Map<Ear, String> notJudged = new EnumMap<>(Ear.class);
+        for (Ear ear : Ear.values()) {
+            if (!determinations.containsKey(ear)) {
+                notJudged.put(ear, whyNotJudged(test.audiogram(), ear, record));
+            }
+        }
+        return new TestStory(test, determinations, notJudged);
+    }
+
+    private static String whyNotJudged(Audiogram test, Ear ear, WorkerRecord record) {
+        if (!test.purpose().isJudged()) {
+            return "not judged, as a test of this purpose never is";
+        }
+        return record.decisions().stream()
+                .map(RecordedDecision::decision)
+                .filter(decision -> decision.kind() == DecisionKind.INVALID_TEST
+                        && decision.testDate().equals(test.date())
+                        && decision.ears().include(ear))
+                .reduce((earlier, later) -> later)
+                .map(decision -> "not judged, " + Words.decision(decision.kind()) + " on "
+                        + Words.day(decision.decidedOn())
+                        + (decision.reason().isBlank() ? "" : ": " + decision.reason()))
+                .orElse("not judged yet, as its day has not come");
+    }
+
+    public Audiogram audiogram() {
+        return test.audiogram();
+    }
+
+    public Optional<Determination> of(Ear ear) {
+        return Optional.ofNullable(determinations.get(ear));
+    }
+
+    /** {@code Annual test of 3 Nov 2026}. */
+    public String name() {
+        return Words.capitalised(Words.purpose(audiogram().purpose())) + " of "
+                + Words.day(audiogram().date());
+    }
+
+    /** What was found for an ear, or why nothing was: {@code shift confirmed, recordable}. */
+    public String finding(Ear ear) {
+        return of(ear).map(FindingWords::finding).orElseGet(() -> notJudged.getOrDefault(ear, "not judged"));
+    }
+}

@@ -1,0 +1,154 @@
+package org.thresholdregister.review.ui;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.router.BeforeEvent;
+import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.WildcardParameter;
+import jakarta.annotation.security.RolesAllowed;
+import java.util.List;
+import java.util.Optional;
+import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.wording.Words;
+import org.thresholdregister.platform.security.CurrentUser;
+import org.thresholdregister.platform.security.Roles;
+import org.thresholdregister.platform.ui.EmptyHint;
+import org.thresholdregister.platform.ui.HealthRecordPage;
+import org.thresholdregister.platform.ui.LeadSentence;
+import org.thresholdregister.platform.ui.Paths;
+import org.thresholdregister.review.DecisionResult;
+import org.thresholdregister.review.DecisionService;
+import org.thresholdregister.review.OpeningSentence;
+import org.thresholdregister.review.TestStory;
+import org.thresholdregister.review.WhatChanged;
+import org.thresholdregister.review.WorkerRecord;
+import org.thresholdregister.review.WorkerRecordService;
+import org.thresholdregister.roster.WorkerDetails;
+
+/** One worker on one page, read downwards as the story went. The page's title names nobody: browsers keep it. */
+@Route(Paths.WORKER)
+@PageTitle("A worker · Threshold Register")
+@RolesAllowed({Roles.NURSE, Roles.SAFETY_OFFICER})
+class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPage {
+
+    private final transient WorkerRecordService records;
+    private final transient DecisionService decisions;
+    private final transient CurrentUser currentUser;
+    private String site = "";
+
+    WorkerView(WorkerRecordService records, DecisionService decisions, CurrentUser currentUser) {
+        this.records = records;
+        this.decisions = decisions;
+        this.currentUser = currentUser;
+        addClassName("tr-worker");
+    }
+
+    @Override
+    public void setParameter(BeforeEvent event, @WildcardParameter String workerId) {
+        records.open(workerId).ifPresentOrElse(this::show, this::showNothing);
+    }
+
+    @Override
+    public String site() {
+        return site;
+    }
+
+    private void showNothing() {
+        site = "";
+        removeAll();
+        add(
+                new H1("No record to show"),
+                new EmptyHint(
+                        "No worker of this number is among those whose records you may see.",
+                        "Check the number, or look the worker up in the list.",
+                        new Anchor("workers", "Go to the list of workers")));
+    }
+
+    private void show(WorkerRecord record) {
+        WorkerDetails worker = record.details();
+        site = worker.site();
+        removeAll();
+        String name = People.name(worker.givenName(), worker.familyName(), worker.workerId());
+        add(new H1(name), lead(record), new WorkerFactList(record));
+        List<TestStory> stories = record.stories();
+        if (stories.isEmpty()) {
+            add(
+                    new EmptyHint(
+                            "No hearing test of this worker is on record.",
+                            "The audiogram and what follows from it appear here once a test is imported."),
+                    new FollowUpSection(record));
+            if (!record.decisions().isEmpty()) {
+                add(new DecisionSection(record.decisions()));
+            }
+            return;
+        }
+        var choice = new TestChoice(stories);
+        var enter = new Button("Enter a decision", click -> askForDecision(record, choice));
+        var audiogram = new AudiogramSection(choice);
+        add(
+                audiogram,
+                new HistorySection(choice, () -> audiogram.scrollIntoView()),
+                new DeterminationSection(stories),
+                new FollowUpSection(record),
+                new DecisionSection(record.decisions(), enter));
+    }
+
+    private static LeadSentence lead(WorkerRecord record) {
+        var sentence = OpeningSentence.of(record);
+        String page = Paths.worker(record.details().workerId());
+        var lead = new LeadSentence();
+        if (record.tests().isEmpty()) {
+            lead.text(sentence.found());
+        } else {
+            lead.link(sentence.found(), page + "#" + DeterminationSection.ID);
+        }
+        return lead.text("; ")
+                .link(sentence.owed(), page + "#" + FollowUpSection.ID)
+                .text(".");
+    }
+
+    private void askForDecision(WorkerRecord record, TestChoice choice) {
+        new DecisionDialog(
+                        decisions.kindsToEnter(),
+                        choice,
+                        record.asOf(),
+                        currentUser.find().map(user -> user.displayName()).orElse(""),
+                        decision -> enter(record, decision))
+                .open();
+    }
+
+    private DecisionResult enter(WorkerRecord before, Decision decision) {
+        DecisionResult result = decisions.enter(before.details().workerId(), decision);
+        if (result instanceof DecisionResult.Recorded) {
+            Optional<WorkerRecord> after = records.open(before.details().workerId());
+            after.ifPresentOrElse(
+                    record -> {
+                        show(record);
+                        addComponentAtIndex(1, changed(decision, WhatChanged.between(before, record)));
+                    },
+                    this::showNothing);
+        }
+        return result;
+    }
+
+    private static Div changed(Decision decision, List<String> changes) {
+        var said =
+                new Paragraph("On record now: " + Words.decision(decision.kind()) + ", " + Words.ears(decision.ears())
+                        + ", test of " + Words.day(decision.testDate()) + "."
+                        + (changes.isEmpty() ? " Nothing else changes." : ""));
+        var message = new Div(said);
+        message.addClassName("tr-card");
+        message.getElement().setAttribute("role", "status");
+        if (!changes.isEmpty()) {
+            message.add(new UnorderedList(changes.stream().map(ListItem::new).toArray(ListItem[]::new)));
+        }
+        return message;
+    }
+}

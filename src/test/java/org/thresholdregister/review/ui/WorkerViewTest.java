@@ -1,0 +1,109 @@
+package org.thresholdregister.review.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.select.Select;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.thresholdregister.RegisterTest;
+import org.thresholdregister.SignIn;
+import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.intake.TestImports;
+import org.thresholdregister.platform.security.Role;
+
+/** Today is 9 March 2026; M-2 showed a shift on the left on 1 June 2025 that nobody retested. */
+@RegisterTest
+class WorkerViewTest extends SpringBrowserlessTest {
+
+    private static final String COLUMNS = TestImports.AUDIOGRAM_COLUMNS;
+
+    @Autowired
+    private TestImports files;
+
+    @Autowired
+    private JdbcTemplate jdbc;
+
+    @BeforeEach
+    void storeTwoSites() {
+        SignIn.as(Role.SAFETY_OFFICER);
+        files.store(
+                """
+                worker_id,birth_date,sex,family_name,given_name,site,enrolled_from
+                M-1,1990-05-01,F,Núñez,Ada,Mill,2020-01-01
+                M-2,1990-01-01,F,Rusk,Dara,Mill,2020-01-01
+                Y-1,,F,Quill,Cato,Yard,
+                """,
+                COLUMNS
+                        + TestImports.test("M-1", "2025-03-02", "baseline", 10, 10)
+                        + TestImports.test("Y-1", "2024-06-01", "baseline", 10, 10)
+                        + TestImports.test("M-2", "2024-06-01", "baseline", 10, 10)
+                        + TestImports.test("M-2", "2025-06-01", "annual", 40, 10),
+                "");
+    }
+
+    private String shown(String workerId) {
+        UI.getCurrent().navigate("worker/" + workerId);
+        return text();
+    }
+
+    private String text() {
+        return getCurrentView().getElement().getTextRecursively();
+    }
+
+    @Test
+    void whatARuleNeedsAndTheRecordDoesNotHoldIsSaid() {
+        assertThat(shown("Y-1"))
+                .contains("Cato Quill")
+                .contains("Born" + "not given, so no age allowance can be made")
+                .contains("Enrolled from" + "not given, so no date for a first test can be set")
+                .doesNotContain("Noise group");
+    }
+
+    @Test
+    void aRecordOfAnotherSiteLooksLikeOneThatDoesNotExist() {
+        SignIn.as(Role.NURSE, "Mill");
+        assertThat(shown("M-1")).contains("Ada Núñez");
+        String ofAnotherSite = shown("Y-1");
+        assertThat(ofAnotherSite).contains("No record to show").doesNotContain("Quill");
+        assertThat(shown("Z-9")).isEqualTo(ofAnotherSite);
+    }
+
+    @Test
+    void openingARecordIsOnTheAuditTrail() {
+        shown("M-1");
+        assertThat(jdbc.queryForList(
+                        "select subject_id from audit_event where action = 'WORKER_RECORD_OPENED'", String.class))
+                .isEqualTo(List.of("M-1"));
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void aDecisionThatIsEnteredShowsWhatItChanged() {
+        assertThat(shown("M-2")).contains("29 CFR 1910.95(g)(8)(i)").contains("No decision about this worker");
+        test($(Button.class).withText("Enter a decision").single()).click();
+        Select<DecisionKind> kind =
+                $(Select.class).withPropertyValue(Select::getLabel, "Decision").single();
+        Select<LocalDate> test =
+                $(Select.class).withPropertyValue(Select::getLabel, "Test").single();
+        assertThat(test.getValue()).isEqualTo(LocalDate.of(2025, 6, 1));
+        kind.setValue(DecisionKind.NOTICE_GIVEN);
+        $(RadioButtonGroup.class).single().setValue(Ears.LEFT);
+        test($(Button.class).withText("Enter").single()).click();
+
+        assertThat(text())
+                .contains("On record now: written notice given, left ear, test of 1 Jun 2025.")
+                .contains("No longer owed: written notice by 22 Jun 2025, after the test of 1 Jun 2025.")
+                .contains("Written notice given")
+                .doesNotContain("written notice is");
+        assertThat(jdbc.queryForList("select kind from decision", String.class)).hasSize(1);
+    }
+}
