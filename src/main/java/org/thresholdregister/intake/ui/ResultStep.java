@@ -20,7 +20,10 @@ class ResultStep extends Step {
     }
 
     ResultStep(ImportResult result, ImportPreview preview, ImportService imports, SerializableRunnable startOver) {
-        this(words(result), "Import other files", startOver);
+        this(
+                words(result),
+                result instanceof ImportResult.Stored ? "Import other files" : "Hand over the files again",
+                startOver);
         if (result instanceof ImportResult.Stored) {
             addComponentAtIndex(1, new Anchor("today", "See what is due today"));
             if (!preview.problems().isEmpty()) {
