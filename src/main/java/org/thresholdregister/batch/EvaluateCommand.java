@@ -2,16 +2,22 @@ package org.thresholdregister.batch;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.RuleSet;
+import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.SourceFile;
 import org.thresholdregister.intake.UnusableFileException;
@@ -50,7 +56,7 @@ final class EvaluateCommand implements Callable<Integer> {
             names = "--as-of",
             paramLabel = "DATE",
             description = "the day to judge on, such as 2026-03-09; today if not given")
-    private @Nullable LocalDate asOf;
+    private @Nullable String asOf;
 
     @Option(names = "--rules", paramLabel = "NAME", defaultValue = "osha", description = "the rule set (default: osha)")
     private String rules = RuleSet.OSHA.word();
@@ -73,9 +79,9 @@ final class EvaluateCommand implements Callable<Integer> {
     private boolean workings;
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         JudgingOptions options = new JudgingOptions(
-                asOf == null ? LocalDate.now() : asOf,
+                day(),
                 RuleSet.find(rules)
                         .orElseThrow(() -> badUsage(
                                 "--rules: there is no rule set " + rules + "; there is " + RuleSet.words() + ".")),
@@ -95,30 +101,57 @@ final class EvaluateCommand implements Callable<Integer> {
         } catch (UnusableFileException e) {
             error().println(e.getMessage());
             return ExitCode.USAGE;
+        } catch (IOException | UncheckedIOException e) {
+            error().println("The evaluation stopped: a file could not be read or written (" + e.getMessage()
+                    + "). What stands in " + folder + " is not complete.");
+            return ExitCode.SOFTWARE;
         }
     }
 
     private void report(Evaluation.Result result, JudgingOptions options, Path folder) {
         PrintWriter output = commandSpec().commandLine().getOut();
         output.printf(
-                "As of %s: %d determinations for %d workers, in %s.%n",
-                options.asOf(), result.determinations(), result.workers(), folder);
-        long problems = result.rowsLeftOut() + result.cellsLeftBlank() + result.notes();
-        if (problems > 0) {
+                "As of %s: %s for %s, in %s.%n",
+                options.asOf(),
+                Counted.of(result.determinations(), "determination", "determinations"),
+                Counted.of(result.workers(), "worker", "workers"),
+                folder);
+        if (!result.problems().isEmpty()) {
             output.printf(
-                    "problems.csv names %d rows left out, %d cells left blank and %d notes.%n",
-                    result.rowsLeftOut(), result.cellsLeftBlank(), result.notes());
+                    "problems.csv has %s.%n",
+                    result.problems().entrySet().stream()
+                            .map(entry -> Counted.of(entry.getValue(), "line", "lines") + " saying \""
+                                    + entry.getKey().words() + "\"")
+                            .collect(Collectors.joining(", ")));
         }
         output.flush();
     }
 
     private <E extends Enum<E>> E oneOf(Class<E> type, String option, String word) {
         for (E value : type.getEnumConstants()) {
-            if (value.name().toLowerCase(java.util.Locale.ROOT).equals(word)) {
+            if (wordOf(value).equals(word)) {
                 return value;
             }
         }
-        throw badUsage(option + ": " + word + " is none of the words it takes.");
+        String words = Arrays.stream(type.getEnumConstants())
+                .map(EvaluateCommand::wordOf)
+                .collect(Collectors.joining(", "));
+        throw badUsage(option + ": " + word + " is none of the words it takes, which are " + words + ".");
+    }
+
+    private static String wordOf(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private LocalDate day() {
+        if (asOf == null) {
+            return LocalDate.now();
+        }
+        try {
+            return LocalDate.parse(asOf);
+        } catch (DateTimeParseException e) {
+            throw badUsage("--as-of: " + asOf + " is no day of the calendar; write it like 2026-03-09.");
+        }
     }
 
     private SourceFile readable(String option, @Nullable Path path) {

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -35,7 +37,7 @@ import org.thresholdregister.reports.SummaryWorkbook;
 final class Evaluation {
 
     /** What was done, for a closing line. */
-    record Result(int workers, long determinations, long rowsLeftOut, long cellsLeftBlank, long notes) {}
+    record Result(int workers, int determinations, Map<Effect, Integer> problems) {}
 
     private static final String PROPOSALS = "baseline-proposals.csv";
     private static final String WORKINGS = "workings.csv";
@@ -44,8 +46,9 @@ final class Evaluation {
     private final Path folder;
     private final boolean withWorkings;
     private final YearSummary summary = new YearSummary();
+    private final Map<Effect, Integer> problemsByEffect = new EnumMap<>(Effect.class);
     private int workers;
-    private long determinations;
+    private int determinations;
 
     Evaluation(JudgingOptions options, Path folder, boolean withWorkings) {
         this.options = options;
@@ -62,12 +65,7 @@ final class Evaluation {
             writeProblems(problems);
             judge(intake);
             writeSummary(summary.rows());
-            return new Result(
-                    workers,
-                    determinations,
-                    problems.count(Effect.ROW_LEFT_OUT),
-                    problems.count(Effect.CELL_LEFT_BLANK),
-                    problems.count(Effect.NOTE));
+            return new Result(workers, determinations, problemsByEffect);
         }
     }
 
@@ -100,13 +98,16 @@ final class Evaluation {
 
     private void writeProblems(ProblemSpool problems) throws IOException {
         try (CsvFile file = file("problems.csv", "file", "line", "column", "value", "problem", "effect")) {
-            problems.forEachInFileOrder(problem -> file.write(
-                    problem.file(),
-                    Integer.toString(problem.line()),
-                    problem.column(),
-                    problem.value(),
-                    problem.problem(),
-                    problem.effect().words()));
+            problems.forEachInFileOrder(problem -> {
+                problemsByEffect.merge(problem.effect(), 1, Integer::sum);
+                file.write(
+                        problem.file(),
+                        Integer.toString(problem.line()),
+                        problem.column(),
+                        problem.value(),
+                        problem.problem(),
+                        problem.effect().words());
+            });
         }
     }
 

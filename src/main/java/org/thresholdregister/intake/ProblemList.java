@@ -15,6 +15,10 @@ public final class ProblemList implements ProblemSink {
 
     /** All problems, file by file and line by line. */
     public List<RowProblem> inFileOrder() {
-        return problems.stream().sorted(RowProblem.FILE_ORDER).toList();
+        List<RowProblem> settled = new ArrayList<>(problems.size());
+        RowProblem.RowByRow rows = new RowProblem.RowByRow(settled::add);
+        problems.stream().sorted(RowProblem.FILE_ORDER).forEach(rows);
+        rows.finish();
+        return List.copyOf(settled);
     }
 }

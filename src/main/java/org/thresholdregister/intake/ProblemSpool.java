@@ -18,9 +18,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +37,6 @@ public final class ProblemSpool implements ProblemSink, Closeable {
     private final OutputStream out;
     private final ByteArrayOutputStream encoded = new ByteArrayOutputStream();
     private final DataOutputStream encoder = new DataOutputStream(encoded);
-    private final Map<Effect, Long> counts = new EnumMap<>(Effect.class);
     private final List<Run> runs = new ArrayList<>();
     private @Nullable RowProblem latest;
     private long bytesWritten;
@@ -77,12 +74,6 @@ public final class ProblemSpool implements ProblemSink, Closeable {
         }
         runs.getLast().problems++;
         latest = problem;
-        counts.merge(problem.effect(), 1L, Long::sum);
-    }
-
-    /** How many problems have this effect. */
-    public long count(Effect effect) {
-        return counts.getOrDefault(effect, 0L);
     }
 
     /** Hands on all problems, file by file and line by line. */
@@ -92,13 +83,15 @@ public final class ProblemSpool implements ProblemSink, Closeable {
         for (int i = 0; i < runs.size(); i++) {
             cursors.add(new Cursor(runs.get(i), i));
         }
+        RowProblem.RowByRow rows = new RowProblem.RowByRow(action);
         Cursor cursor;
         while ((cursor = cursors.poll()) != null) {
-            action.accept(cursor.current);
+            rows.accept(cursor.current);
             if (cursor.advance()) {
                 cursors.add(cursor);
             }
         }
+        rows.finish();
     }
 
     private void write(RowProblem problem) throws IOException {

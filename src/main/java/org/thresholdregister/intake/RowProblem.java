@@ -1,7 +1,9 @@
 package org.thresholdregister.intake;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * One thing that is wrong with one row.
@@ -41,6 +43,38 @@ public record RowProblem(
     /** What is wrong and how to mend it, as a plain sentence. */
     public String problem() {
         return ProblemWording.sentence(kind, column, detail);
+    }
+
+    /** The problem as it stands in a row that is left out: no cell of it is kept. */
+    private RowProblem inRowLeftOut() {
+        return effect == Effect.CELL_LEFT_BLANK
+                ? new RowProblem(table, file, line, column, value, kind, detail, Effect.ROW_LEFT_OUT)
+                : this;
+    }
+
+    /** Takes problems in {@link #FILE_ORDER} and hands them on row by row, with the effect that they have together. */
+    static final class RowByRow implements Consumer<RowProblem> {
+        private final Consumer<RowProblem> action;
+        private final List<RowProblem> row = new ArrayList<>();
+
+        RowByRow(Consumer<RowProblem> action) {
+            this.action = action;
+        }
+
+        @Override
+        public void accept(RowProblem problem) {
+            if (!row.isEmpty() && (row.getFirst().table != problem.table || row.getFirst().line != problem.line)) {
+                finish();
+            }
+            row.add(problem);
+        }
+
+        /** To be called after the last problem. */
+        void finish() {
+            boolean leftOut = row.stream().anyMatch(problem -> problem.effect == Effect.ROW_LEFT_OUT);
+            row.forEach(problem -> action.accept(leftOut ? problem.inRowLeftOut() : problem));
+            row.clear();
+        }
     }
 
     /** How many rows of this file these problems leave out. */

@@ -267,6 +267,33 @@ class EvaluateCommandTest {
     }
 
     @Test
+    void aFolderThatCannotBeWrittenIsToldInASentence() throws Exception {
+        Files.createDirectories(out.resolve("determinations.csv"));
+
+        assertThat(evaluate("--as-of", "2026-06-30")).isEqualTo(1);
+        assertThat(errors.toString())
+                .contains("determinations.csv", "is not complete")
+                .doesNotContain("Exception", "\tat ");
+    }
+
+    @Test
+    void aDayThatDoesNotExistIsBadUsage() {
+        assertThat(evaluate("--as-of", "2026-02-30")).isEqualTo(2);
+        assertThat(errors.toString()).contains("--as-of: 2026-02-30 is no day").doesNotContain("Exception");
+    }
+
+    @Test
+    void noCellOfARowThatIsLeftOutIsSaidToBeKept() throws Exception {
+        String row = "W3,2026-06-01,annual,10,10,%s,20,20,10,10,10,10,10,10,10,10,10,\n";
+        Files.writeString(audiograms, AUDIOGRAMS + row.formatted("20") + row.formatted("x"));
+
+        assertThat(evaluate("--as-of", "2026-06-30")).isZero();
+        assertThat(rows("problems.csv"))
+                .extracting(problem -> problem.get("line") + " " + problem.get("column") + " " + problem.get("effect"))
+                .containsExactly("9 worker_id row left out", "10 worker_id row left out", "10 left_2000 row left out");
+    }
+
+    @Test
     void whatAnEarlierRunWroteAndThisOneDoesNotIsRemoved() throws Exception {
         assertThat(evaluate("--as-of", "2026-06-30", "--workings", "--baseline-revision", "propose"))
                 .isZero();
@@ -387,7 +414,9 @@ class EvaluateCommandTest {
                         .containsEntry("sts", "undecided"))
                 .noneSatisfy(row ->
                         assertThat(row).containsEntry("worker_id", "W3").containsEntry("test_date", "2026-05-01"));
-        assertThat(output.toString()).contains("problems.csv names 8 rows left out, 2 cells left blank and 1 notes.");
+        assertThat(output.toString())
+                .contains("problems.csv has 8 lines saying \"row left out\", 2 lines saying \"cell left blank\", 1 line"
+                        + " saying \"note\".");
     }
 
     @Test

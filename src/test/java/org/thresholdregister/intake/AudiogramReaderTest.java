@@ -170,10 +170,10 @@ class AudiogramReaderTest {
                 "2 worker_id UNKNOWN_WORKER ROW_LEFT_OUT",
                 "2 test_date UNREADABLE_DATE ROW_LEFT_OUT",
                 "2 purpose UNKNOWN_WORD ROW_LEFT_OUT",
-                "2 left_500 THRESHOLD_OUT_OF_RANGE CELL_LEFT_BLANK",
-                "2 right_8000 UNREADABLE_THRESHOLD CELL_LEFT_BLANK",
-                "2 hours_since_noise UNREADABLE_NUMBER CELL_LEFT_BLANK",
-                "2 protectors_worn UNKNOWN_WORD CELL_LEFT_BLANK");
+                "2 left_500 THRESHOLD_OUT_OF_RANGE ROW_LEFT_OUT",
+                "2 right_8000 UNREADABLE_THRESHOLD ROW_LEFT_OUT",
+                "2 hours_since_noise UNREADABLE_NUMBER ROW_LEFT_OUT",
+                "2 protectors_worn UNKNOWN_WORD ROW_LEFT_OUT");
     }
 
     @Test

@@ -73,9 +73,8 @@ final class RecordingJudge {
                 ? inItsOwnRight(entry, ear, outcome)
                 : byOutcome(entry, ear, outcome);
         Recording answer = afterDecisions(recording, decisions.on(daysOf(entry, recording), ear));
-        if (answer.answer() == Recordability.YES) {
-            answer.comparison()
-                    .ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest(), endOfCase(answer)));
+        if (answer.answer() == Recordability.YES && !isLinedOut(answer)) {
+            answer.comparison().ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest()));
         }
         return answer;
     }
@@ -182,11 +181,12 @@ final class RecordingJudge {
                 decided.entry());
     }
 
-    private static Optional<LocalDate> endOfCase(Recording recording) {
+    /** An entry that was lined out holds no loss any more, so that the same loss found again is a case of its own. */
+    private static boolean isLinedOut(Recording recording) {
         return recording
                 .entry()
                 .filter(decision -> decision.kind() == DecisionKind.LINED_OUT)
-                .map(Decision::decidedOn);
+                .isPresent();
     }
 
     private boolean windowIsOpen(LocalDate testDate) {
@@ -194,7 +194,7 @@ final class RecordingJudge {
     }
 
     private Comparison compare(Ear ear, Audiogram deciding) {
-        RecordingReference reference = referencesOf(ear).on(deciding.date());
+        RecordingReference reference = referencesOf(ear).latest();
         return new Comparison(reference, measure.between(ear, reference.audiogram(), deciding));
     }
 

@@ -1,9 +1,7 @@
 package org.thresholdregister.core.recording;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.thresholdregister.core.audiometry.Audiogram;
 
 /** The references that one ear has had, as its tests are judged in order. */
@@ -12,24 +10,22 @@ public final class RecordingReferences {
     private final List<RecordingReference> references = new ArrayList<>();
 
     public RecordingReferences(Audiogram firstBaseline) {
-        references.add(new RecordingReference(RecordingReference.Kind.FIRST_BASELINE, firstBaseline, Optional.empty()));
+        references.add(new RecordingReference(RecordingReference.Kind.FIRST_BASELINE, firstBaseline));
     }
 
     public void addImprovedBaseline(Audiogram baseline) {
-        references.add(new RecordingReference(RecordingReference.Kind.IMPROVED_BASELINE, baseline, Optional.empty()));
+        references.add(new RecordingReference(RecordingReference.Kind.IMPROVED_BASELINE, baseline));
     }
 
-    /** @param endsOn the day on which the case was lined out, from which it is no reference any more */
-    public void addCase(Audiogram audiogram, Optional<LocalDate> endsOn) {
-        references.add(new RecordingReference(RecordingReference.Kind.RECORDABLE_CASE, audiogram, endsOn));
+    public void addCase(Audiogram audiogram) {
+        references.add(new RecordingReference(RecordingReference.Kind.RECORDABLE_CASE, audiogram));
     }
 
-    /** The reference with the latest audiogram among those that count on this day. */
-    public RecordingReference on(LocalDate day) {
+    /** The one with the latest audiogram. */
+    public RecordingReference latest() {
         RecordingReference latest = references.getFirst();
         for (RecordingReference reference : references) {
-            if (reference.countsOn(day)
-                    && Audiogram.CHRONOLOGICAL.compare(reference.audiogram(), latest.audiogram()) >= 0) {
+            if (Audiogram.CHRONOLOGICAL.compare(reference.audiogram(), latest.audiogram()) >= 0) {
                 latest = reference;
             }
         }

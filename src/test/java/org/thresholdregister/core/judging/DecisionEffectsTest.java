@@ -102,7 +102,7 @@ class DecisionEffectsTest {
     }
 
     @Test
-    void aCaseLinedOutStopsBeingTheReferenceFromThatDay() {
+    void aCaseLinedOutIsNoReferenceAndTheSameLossFoundAgainIsACase() {
         // 29 CFR 1904.10(b)(4), last sentence; vector H05 rests on the same reading.
         Case confirmed = confirmedInBothEars()
                 .decided(ANNUAL, Ears.LEFT, DecisionKind.RECORDED, "2024-04-18")
@@ -110,9 +110,10 @@ class DecisionEffectsTest {
                 .test("2026-04-01", TestPurpose.ANNUAL, 30, 30)
                 .decided(ANNUAL, Ears.LEFT, DecisionKind.LINED_OUT, "2025-06-01");
         WorkerJudgement judgement = confirmed.asOf(TODAY);
-        assertThat(judged(judgement, NEXT, Ear.LEFT).recording().answer()).isEqualTo(Recordability.ALREADY_RECORDED);
+        assertThat(judged(judgement, NEXT, Ear.LEFT).recording().answer()).isEqualTo(Recordability.YES);
         assertThat(judged(judgement, "2026-04-01", Ear.LEFT).recording().answer())
-                .isEqualTo(Recordability.YES);
+                .isEqualTo(Recordability.ALREADY_RECORDED);
+        assertThat(judged(judgement, NEXT, Ear.RIGHT).recording().answer()).isEqualTo(Recordability.ALREADY_RECORDED);
         assertThat(judged(judgement, "2026-04-01", Ear.RIGHT).recording().answer())
                 .isEqualTo(Recordability.ALREADY_RECORDED);
     }
