@@ -64,8 +64,8 @@ class RosterReaderTest {
         assertThat(read("worker_id,birth_date,sex\n  ,soon,X\n")).isEmpty();
         assertProblems(
                 "2 worker_id REQUIRED_CELL_BLANK ROW_LEFT_OUT",
-                "2 birth_date UNREADABLE_DATE CELL_LEFT_BLANK",
-                "2 sex UNKNOWN_WORD CELL_LEFT_BLANK");
+                "2 birth_date UNREADABLE_DATE ROW_LEFT_OUT",
+                "2 sex UNKNOWN_WORD ROW_LEFT_OUT");
     }
 
     @Test
@@ -84,7 +84,7 @@ class RosterReaderTest {
     void whatIsNoIsoDateLeavesTheCellBlank(String date) throws Exception {
         List<RosterRow> rows = read("worker_id,birth_date,sex\n1," + date + ",F\n");
         assertThat(rows).extracting(RosterRow::birthDate).containsExactly(Optional.empty());
-        assertProblems("2 birth_date UNREADABLE_DATE CELL_LEFT_BLANK");
+        assertProblems("2 birth_date UNREADABLE_DATE ROW_LEFT_OUT");
         assertThat(problems.inFileOrder().getFirst().value()).isEqualTo(date);
     }
 
