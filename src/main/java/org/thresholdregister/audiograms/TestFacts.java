@@ -15,4 +15,10 @@ public record TestFacts(
         String tester,
         String instrument,
         String transducer,
-        String remark) {}
+        String remark) {
+
+    /** The same without the remark, which may be a clinical note. */
+    public TestFacts withoutRemark() {
+        return new TestFacts(hoursSinceNoise, protectorsWorn, tester, instrument, transducer, "");
+    }
+}

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
+import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -151,7 +153,9 @@ public class ImportService {
         previews.values().removeIf(preview -> preview.what().files().stream().anyMatch(uploaded::contains));
     }
 
-    private void deleteWhatWaitedTooLong() {
+    /** Also by the clock, since nobody may upload again for days. */
+    @Scheduled(fixedDelay = 10, timeUnit = TimeUnit.MINUTES)
+    void deleteWhatWaitedTooLong() {
         Instant latest = time.instant().minus(WAIT);
         delete(files.values().stream()
                 .filter(file -> file.since().isBefore(latest))

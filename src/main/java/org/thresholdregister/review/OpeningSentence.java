@@ -38,7 +38,7 @@ public record OpeningSentence(String found, String owed) {
         String left = record.details()
                 .endDate()
                 .filter(end -> end.isBefore(record.asOf()))
-                .map(end -> "left on " + Words.day(end) + "; ")
+                .map(end -> "left employment on " + Words.day(end) + "; ")
                 .orElse("");
         return new OpeningSentence(
                 Words.capitalised(left + found(record)), owed(record.judgement().followUps(), record.asOf()));

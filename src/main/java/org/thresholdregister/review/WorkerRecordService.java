@@ -7,10 +7,12 @@ import java.util.Optional;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
+import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 import org.thresholdregister.roster.StoredWorker;
@@ -53,9 +55,16 @@ public class WorkerRecordService {
         return new WorkerRecord(
                 today,
                 worker.details(),
-                stored.tests(),
+                testsFor(currentUser.role(), stored.tests()),
                 stored.decisions(),
                 stored.history(),
                 Judge.judge(stored.history(), JudgingOptions.asOf(today)));
+    }
+
+    /** A remark may be a clinical note, which is the nurse's alone. */
+    private static List<RecordedTest> testsFor(Role role, List<RecordedTest> tests) {
+        return role == Role.NURSE
+                ? tests
+                : tests.stream().map(RecordedTest::withoutRemark).toList();
     }
 }

@@ -84,7 +84,7 @@ class RosterReaderTest {
     void whatIsNoIsoDateLeavesTheCellBlank(String date) throws Exception {
         List<RosterRow> rows = read("worker_id,birth_date,sex\n1," + date + ",F\n");
         assertThat(rows).extracting(RosterRow::birthDate).containsExactly(Optional.empty());
-        assertProblems("2 birth_date UNREADABLE_DATE ROW_LEFT_OUT");
+        assertProblems("2 birth_date UNREADABLE_DATE CELL_LEFT_BLANK");
         assertThat(problems.inFileOrder().getFirst().value()).isEqualTo(date);
     }
 

@@ -109,7 +109,7 @@ class OpeningSentenceTest {
                         .test("2026-03-01", TestPurpose.ANNUAL, 10, 10)
                         .leftOn("2026-03-31")
                         .asOf("2026-04-01")))
-                .isEqualTo("Left on 31 Mar 2026; both ears: no shift on 1 Mar 2026; nothing is owed.");
+                .isEqualTo("Left employment on 31 Mar 2026; both ears: no shift on 1 Mar 2026; nothing is owed.");
     }
 
     @Test

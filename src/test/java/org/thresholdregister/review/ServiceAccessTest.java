@@ -198,6 +198,27 @@ class ServiceAccessTest {
     }
 
     @Test
+    void aRemarkMayBeAClinicalNoteAndIsTheNursesAlone() {
+        SignIn.as(NURSE);
+        files.store(
+                "",
+                TestImports.AUDIOGRAM_COLUMNS.strip() + ",remark\n"
+                        + TestImports.test("M-2", "2026-03-02", "annual", 10, 10)
+                                .strip() + ",Had a cold\n",
+                "");
+        assertThat(remarks("M-2")).contains("Had a cold");
+
+        SignIn.as(SAFETY_OFFICER);
+        assertThat(remarks("M-2")).containsOnly("");
+    }
+
+    private List<String> remarks(String workerId) {
+        return records.open(workerId).orElseThrow().tests().stream()
+                .map(test -> test.facts().remark())
+                .toList();
+    }
+
+    @Test
     void aNurseEntersOnlyNoticesAndInvalidTests() {
         for (DecisionKind kind : DecisionKind.values()) {
             SignIn.as(NURSE);

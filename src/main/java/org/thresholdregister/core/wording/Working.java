@@ -118,7 +118,7 @@ public final class Working {
                 + " at " + from;
         OptionalInt change = at.uncorrected().exact();
         if (change.isEmpty()) {
-            return levels + ": " + openChange(at.uncorrected()) + ".";
+            return levels + ": " + openChange(at.uncorrected()) + openAllowance(at, allowance) + ".";
         }
         String moved = levels + ", " + change(change.getAsInt());
         if (!(allowance instanceof AgeAllowance.FromTable table)) {
@@ -133,6 +133,19 @@ public final class Working {
         return change.getAsInt() >= years
                 ? moved + "; " + years + " of it is the age allowance" + ages + "; " + left + " left."
                 : moved + "; the age allowance" + ages + " is " + years + "; " + change(left) + " is left.";
+    }
+
+    /** What the allowance takes off a change that is known on one side only, so that the sum can be followed. */
+    private static String openAllowance(FrequencyShift at, AgeAllowance allowance) {
+        if (!(allowance instanceof AgeAllowance.FromTable table)
+                || at.uncorrected().equals(DecibelRange.UNKNOWN)) {
+            return "";
+        }
+        int years = at.allowance().exact().orElseThrow();
+        String ages = " from " + table.yearsAtBaseline() + " to " + table.yearsAtTest();
+        return years == 0
+                ? "; there is no age allowance" + ages
+                : "; the age allowance" + ages + " is " + years + "; " + openChange(at.corrected()) + " is left";
     }
 
     private static String bare(Threshold threshold) {

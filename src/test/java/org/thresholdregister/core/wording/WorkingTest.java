@@ -197,9 +197,36 @@ class WorkingTest {
     void anOpenEndedLevelCarriesItsUnit() {
         assertThat(texts(base().test("2026-04-01", TestPurpose.ANNUAL, "30 >95 30", "10 10 10"), "2026-04-01"))
                 .contains(
-                        "3000 Hz: no response at 95 dB HL now, 10 at the baseline: worse by 90 dB or more.",
+                        "3000 Hz: no response at 95 dB HL now, 10 at the baseline: worse by 90 dB or more; there is no"
+                                + " age allowance from 70 to 76.",
                         "The levels at 2000, 3000 and 4000 Hz are 30, no response at 95 dB HL, 30, a mean of 53.33 dB"
                                 + " HL or more without any age allowance; 25 dB or more is reached.");
+    }
+
+    @Test
+    void theAllowanceOfAnOpenChangeIsSaidSoThatTheSumCanBeFollowed() {
+        // Table F-1, 29 CFR 1910.95 Appendix F, males at 27 and at 32: 1, 1 and 3 dB.
+        LocalDate birth = LocalDate.parse("1990-06-15");
+        WorkerHistory history = new WorkerHistory(
+                new WorkerFacts("F2", Optional.of(birth), Optional.of(Sex.MALE), Optional.empty(), Optional.empty()),
+                List.of(
+                        Vectors.flat(birth.plusYears(27), TestPurpose.BASELINE, 10, 10),
+                        Vectors.audiogram(
+                                birth.plusYears(32),
+                                TestPurpose.ANNUAL,
+                                List.of("10", "10", "10"),
+                                List.of("20", "20", ">95"))),
+                List.of());
+
+        assertThat(Working.of(Judge.judge(history, JudgingOptions.asOf(LocalDate.parse(TODAY)))
+                        .determinations()
+                        .getLast()))
+                .extracting(Sentence::text)
+                .contains(
+                        "4000 Hz: no response at 95 dB HL now, 10 at the baseline: worse by 90 dB or more; the age"
+                                + " allowance from 27 to 32 is 3; worse by 87 dB or more is left.",
+                        "The mean of what is left is 35.00 dB or more. A mean of 10 dB or more is a standard threshold"
+                                + " shift: this is one.");
     }
 
     @Test
