@@ -19,12 +19,12 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.regulation.Provenance;
+import org.thresholdregister.core.rules.Finding;
 import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.summary.YearSummary;
-import org.thresholdregister.core.regulation.Provenance;
-import org.thresholdregister.core.rules.Finding;
 import org.thresholdregister.core.wording.ProposalWording;
 import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
@@ -147,20 +147,21 @@ final class Evaluation {
                 ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
 
-        private final Optional<CsvFile> findings = options.ruleSet().furtherRules().isEmpty()
-                ? Optional.empty()
-                : Optional.of(file(
-                        FINDINGS,
-                        "worker_id",
-                        "test_date",
-                        "purpose",
-                        "ear",
-                        "rule_set",
-                        "rule",
-                        "answer",
-                        "unverified",
-                        "source",
-                        "working"));
+        private final Optional<CsvFile> findings =
+                options.ruleSet().furtherRules().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(file(
+                                FINDINGS,
+                                "worker_id",
+                                "test_date",
+                                "purpose",
+                                "ear",
+                                "rule_set",
+                                "rule",
+                                "answer",
+                                "unverified",
+                                "source",
+                                "working"));
 
         ResultFiles() throws IOException {}
 
@@ -178,8 +179,7 @@ final class Evaluation {
                         followUp.ears().word(),
                         followUp.isOverdue(options.asOf()) ? "overdue" : "open");
             }
-            findings.ifPresent(
-                    file -> judgement.findings().forEach(finding -> writeFinding(file, workerId, finding)));
+            findings.ifPresent(file -> judgement.findings().forEach(finding -> writeFinding(file, workerId, finding)));
             proposals.ifPresent(
                     file -> judgement.proposals().forEach(proposal -> writeProposal(file, workerId, proposal)));
         }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.thresholdregister.core.aging.Sex;
@@ -95,16 +94,21 @@ public final class RuleWording {
         String at = " at " + Words.frequencies(quantity.frequencies());
         String ear = Words.capitalised(Words.ear(quantity.ear()));
         return switch (quantity.of()) {
-            case LEVELS -> ear + ": the levels" + at + " are " + levels(quantity, test) + ", a sum of "
-                    + decibels(quantity.total()) + mean(quantity) + ".";
-            case HIGHEST_LEVEL -> ear + ": the levels" + at + " are " + levels(quantity, test) + ", the highest "
-                    + decibels(quantity.total()) + ".";
-            case CHANGES -> ear + ": the changes since " + since(quantity) + at + " are "
-                    + changes(quantity, test) + ", a sum of " + decibels(quantity.total()) + mean(quantity) + ".";
-            case LARGEST_CHANGE -> ear + ": the changes since " + since(quantity) + at + " are "
-                    + changes(quantity, test) + ", the largest " + decibels(quantity.total()) + ".";
-            case DIFFERENCES -> ear + " less the other" + at + ": " + differences(quantity, test) + ", a sum of "
-                    + decibels(quantity.total()) + mean(quantity) + ".";
+            case LEVELS ->
+                ear + ": the levels" + at + " are " + levels(quantity, test) + ", a sum of "
+                        + decibels(quantity.total()) + mean(quantity) + ".";
+            case HIGHEST_LEVEL ->
+                ear + ": the levels" + at + " are " + levels(quantity, test) + ", the highest "
+                        + decibels(quantity.total()) + ".";
+            case CHANGES ->
+                ear + ": the changes since " + since(quantity) + at + " are " + changes(quantity, test) + ", a sum of "
+                        + decibels(quantity.total()) + mean(quantity) + ".";
+            case LARGEST_CHANGE ->
+                ear + ": the changes since " + since(quantity) + at + " are " + changes(quantity, test)
+                        + ", the largest " + decibels(quantity.total()) + ".";
+            case DIFFERENCES ->
+                ear + " less the other" + at + ": " + differences(quantity, test) + ", a sum of "
+                        + decibels(quantity.total()) + mean(quantity) + ".";
         };
     }
 

@@ -56,8 +56,8 @@ class RuleSetVectorsTest {
         "early-warning, twice, 66"
     })
     void everyRowIsAnsweredAsItsTextSays(String files, String ruleSet, int rows) {
-        JudgingOptions options = new JudgingOptions(
-                AS_OF, RuleSets.find(ruleSet).orElseThrow(), AgeCorrection.ON, BaselineRevision.OFF);
+        JudgingOptions options =
+                new JudgingOptions(AS_OF, RuleSets.find(ruleSet).orElseThrow(), AgeCorrection.ON, BaselineRevision.OFF);
         Map<String, WorkerJudgement> judgements = new HashMap<>();
         histories(files).forEach((worker, history) -> judgements.put(worker, Judge.judge(history, options)));
         List<Map<String, String>> expected = Vectors.rows("rule-sets/" + files + "-expected.csv");
@@ -87,13 +87,12 @@ class RuleSetVectorsTest {
     }
 
     private static Map<String, String> found(Map<String, String> row, WorkerJudgement judgement) {
-        Map<String, String> all =
-                switch (row.get("rule")) {
-                    case "osha_sts", "msha_sts", "fra_sts", "niosh_sts", "dod_sts" ->
-                        ofDetermination(determination(row, judgement));
-                    case "msha_reportable", "fra_recordable" -> ofReport(determination(row, judgement));
-                    default -> ofFinding(row, judgement);
-                };
+        Map<String, String> all = switch (row.get("rule")) {
+            case "osha_sts", "msha_sts", "fra_sts", "niosh_sts", "dod_sts" ->
+                ofDetermination(determination(row, judgement));
+            case "msha_reportable", "fra_recordable" -> ofReport(determination(row, judgement));
+            default -> ofFinding(row, judgement);
+        };
         Map<String, String> found = new HashMap<>();
         asked(row).keySet().forEach(column -> found.put(column, all.getOrDefault(column, "")));
         return found;
@@ -181,8 +180,8 @@ class RuleSetVectorsTest {
 
     private static Determination determination(Map<String, String> row, WorkerJudgement judgement) {
         return judgement.determinations().stream()
-                .filter(determination -> determination.ear().word().equals(row.get("ear"))
-                        && isOf(row, determination.test()))
+                .filter(determination ->
+                        determination.ear().word().equals(row.get("ear")) && isOf(row, determination.test()))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("nothing is determined for " + row));
     }
@@ -243,9 +242,7 @@ class RuleSetVectorsTest {
         for (Ear ear : Ear.values()) {
             for (Frequency frequency : Frequency.values()) {
                 builder.set(
-                        ear,
-                        frequency,
-                        Vectors.threshold(row.getOrDefault(ear.word() + "_" + frequency.hertz(), "")));
+                        ear, frequency, Vectors.threshold(row.getOrDefault(ear.word() + "_" + frequency.hertz(), "")));
             }
         }
         return builder.build();
