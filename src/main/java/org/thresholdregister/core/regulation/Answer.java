@@ -16,4 +16,21 @@ public enum Answer {
         }
         return this == YES && other == YES ? YES : UNDECIDED;
     }
+
+    /** Yes as soon as either is yes, no only where both are no, otherwise undecided. */
+    public Answer or(Answer other) {
+        if (this == YES || other == YES) {
+            return YES;
+        }
+        return this == NO && other == NO ? NO : UNDECIDED;
+    }
+
+    /** The answer to the opposite question. */
+    public Answer not() {
+        return switch (this) {
+            case YES -> NO;
+            case NO -> YES;
+            case UNDECIDED -> UNDECIDED;
+        };
+    }
 }
