@@ -4,7 +4,7 @@ import org.thresholdregister.core.meaning.DecibelMean;
 import org.thresholdregister.core.regulation.Answer;
 
 /** A step of a scale of hearing. The steps of a scale stand in order, the best hearing first. */
-public interface Grade {
+public sealed interface Grade {
 
     /** Whether hearing at this mean level has come to this grade or to a worse one. */
     Answer isReached(DecibelMean mean);

@@ -13,9 +13,11 @@ import org.thresholdregister.core.regulation.Answer;
 /**
  * Whether one ear meets one audiometric referral criterion on one test.
  *
+ * @param baseline the ear's baseline; on criteria that are asked of a baseline, the test itself
  * @param value what the criterion compares, in dB: a level, or by how much this ear is worse
  */
-public record ReferralFinding(ReferralCriterion criterion, Ear ear, Audiogram test, DecibelMean value, Answer met)
+public record ReferralFinding(
+        ReferralCriterion criterion, Ear ear, Audiogram baseline, Audiogram test, DecibelMean value, Answer met)
         implements Meaning {
 
     private static final Basis BASIS = Basis.unverified(
@@ -28,11 +30,12 @@ public record ReferralFinding(ReferralCriterion criterion, Ear ear, Audiogram te
                 ReferralCriterion.BASELINE_LEVEL,
                 ear,
                 baseline,
+                baseline,
                 level(baseline, ear, ReferralCriterion.BASELINE_LEVEL)));
         for (ReferralCriterion criterion :
                 List.of(ReferralCriterion.BASELINE_DIFFERENCE_LOW, ReferralCriterion.BASELINE_DIFFERENCE_HIGH)) {
             DecibelMean difference = level(baseline, ear, criterion).minus(level(baseline, ear.other(), criterion));
-            findings.add(of(criterion, ear, baseline, difference));
+            findings.add(of(criterion, ear, baseline, baseline, difference));
         }
         return List.copyOf(findings);
     }
@@ -42,7 +45,7 @@ public record ReferralFinding(ReferralCriterion criterion, Ear ear, Audiogram te
         List<ReferralFinding> findings = new ArrayList<>();
         for (ReferralCriterion criterion : List.of(ReferralCriterion.WORSENING_LOW, ReferralCriterion.WORSENING_HIGH)) {
             DecibelMean worsening = level(test, ear, criterion).minus(level(baseline, ear, criterion));
-            findings.add(of(criterion, ear, test, worsening));
+            findings.add(of(criterion, ear, baseline, test, worsening));
         }
         return List.copyOf(findings);
     }
@@ -51,8 +54,9 @@ public record ReferralFinding(ReferralCriterion criterion, Ear ear, Audiogram te
         return DecibelMean.level(test, ear, criterion.frequencies());
     }
 
-    private static ReferralFinding of(ReferralCriterion criterion, Ear ear, Audiogram test, DecibelMean value) {
-        return new ReferralFinding(criterion, ear, test, value, value.isAbove(criterion.moreThanDecibels()));
+    private static ReferralFinding of(
+            ReferralCriterion criterion, Ear ear, Audiogram baseline, Audiogram test, DecibelMean value) {
+        return new ReferralFinding(criterion, ear, baseline, test, value, value.isAbove(criterion.moreThanDecibels()));
     }
 
     @Override
