@@ -101,9 +101,6 @@ class WorkerPageTest extends BrowserTest {
         Accessibility.assertNothingGrave(page());
         meaning.scrollIntoViewIfNeeded();
         screenshots("worker-meaning");
-        meaning.locator(".tr-meaning-part")
-                .last()
-                .screenshot(new Locator.ScreenshotOptions().setPath(SCREENSHOTS.resolve("worker-population.png")));
     }
 
     @Test
