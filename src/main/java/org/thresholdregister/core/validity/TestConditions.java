@@ -18,9 +18,12 @@ public record TestConditions(
         Transducer transducer,
         PerEar<Threshold> repeatAt1000Hz) {
 
+    /** No second reading at 1000 Hz. */
+    public static final PerEar<Threshold> NO_REPEAT = PerEar.from(ear -> Threshold.notGiven());
+
     /** The record says nothing. */
-    public static final TestConditions NOT_ON_RECORD = new TestConditions(
-            Optional.empty(), Optional.empty(), Transducer.NOT_KNOWN, PerEar.from(ear -> Threshold.notGiven()));
+    public static final TestConditions NOT_ON_RECORD =
+            new TestConditions(Optional.empty(), Optional.empty(), Transducer.NOT_KNOWN, NO_REPEAT);
 
     /** The same with a second reading at 1000 Hz. */
     public TestConditions withRepeat(PerEar<Threshold> repeat) {

@@ -9,8 +9,6 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
-import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.validity.SameDayTests.OthersTest;
@@ -47,34 +45,11 @@ public final class TestValidity {
             SameDayTests sameDay) {
         this.tests =
                 history.audiograms().stream().sorted(Audiogram.CHRONOLOGICAL).toList();
-        this.measures = tests.stream()
-                .map(test -> withoutEarsSetAside(test, history.decisions()))
-                .toList();
+        this.measures = Measures.of(history);
         this.baselines = new Baselines(judgement);
         this.conditions = conditions;
         this.quietTime = quietTime;
         this.sameDay = sameDay;
-    }
-
-    private static Audiogram withoutEarsSetAside(Audiogram test, List<Decision> decisions) {
-        Audiogram rest = test;
-        for (Decision decision : decisions) {
-            if (decision.kind() == DecisionKind.INVALID_TEST
-                    && decision.testDate().equals(test.date())) {
-                for (Ear ear : Ear.values()) {
-                    rest = decision.ears().include(ear) ? without(ear, rest) : rest;
-                }
-            }
-        }
-        return rest;
-    }
-
-    private static Audiogram without(Ear ear, Audiogram test) {
-        Audiogram rest = test;
-        for (Frequency frequency : Frequency.values()) {
-            rest = rest.with(ear, frequency, Threshold.notGiven());
-        }
-        return rest;
     }
 
     /** Every test with its flags, in order of time. */
