@@ -10,6 +10,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.RuleSet;
+import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.SourceFile;
@@ -78,6 +80,18 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--workings", description = "also write workings.csv: each determination in sentences")
     private boolean workings;
 
+    @Option(names = "--validity", description = "also write validity.csv: what there is to doubt about each test")
+    private boolean validity;
+
+    @Option(
+            names = "--quiet-time",
+            paramLabel = "14|12|16",
+            defaultValue = "14",
+            description =
+                    "with --validity: the hours of quiet before a baseline; for 14 hearing protectors may stand in"
+                            + " (default: 14)")
+    private String quietTime = "14";
+
     @Override
     public Integer call() {
         JudgingOptions options = new JudgingOptions(
@@ -87,6 +101,8 @@ final class EvaluateCommand implements Callable<Integer> {
                                 "--rules: there is no rule set " + rules + "; there is " + RuleSet.words() + ".")),
                 oneOf(AgeCorrection.class, "--age-correction", ageCorrection),
                 oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision));
+        QuietTime quiet = QuietTime.ofHours(quietTime)
+                .orElseThrow(() -> badUsage("--quiet-time: it takes 14, 12 or 16, not " + quietTime + "."));
         FileSet files = FileSet.of(readable("--roster", roster), readable("--audiograms", audiograms));
         if (decisions != null) {
             files = files.withDecisions(readable("--decisions", decisions));
@@ -96,7 +112,10 @@ final class EvaluateCommand implements Callable<Integer> {
             throw badUsage("--out: " + folder + " is a file; name a folder.");
         }
         try {
-            report(new Evaluation(options, folder, workings).run(files), options, folder);
+            report(
+                    new Evaluation(options, folder, workings, Optional.of(quiet).filter(rule -> validity)).run(files),
+                    options,
+                    folder);
             return ExitCode.OK;
         } catch (UnusableFileException e) {
             error().println(e.getMessage());

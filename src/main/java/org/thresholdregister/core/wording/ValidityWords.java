@@ -72,8 +72,8 @@ public final class ValidityWords {
         return switch (flag) {
             case ValidityFlag.QuietTimeShort quiet -> quietTimeShort(quiet);
             case ValidityFlag.QuietTimeNotOnRecord quiet ->
-                "The record does not say how long the worker had been away from workplace noise; "
-                        + asked(quiet.rule()) + ".";
+                "The record does not say how long the worker had been away from workplace noise; " + asked(quiet.rule())
+                        + ".";
             case ValidityFlag.FrequenciesMissing missing ->
                 earOf(missing) + hertz(missing.frequencies()) + wereNot(missing.frequencies())
                         + "tested, though the rule asks for 500 to 6000 Hz.";
@@ -109,8 +109,10 @@ public final class ValidityWords {
                                 ? ", or find out whether hearing protectors were worn instead."
                                 : ".");
             case ValidityFlag.QuietTimeNotOnRecord ignored -> "Find out from the tester.";
-            case ValidityFlag.FrequenciesMissing ignored -> "Have them tested: a shift may stay undecided without them.";
-            case ValidityFlag.CouldNotBeTested ignored -> "Test again once it can be done, and keep the cause on record.";
+            case ValidityFlag.FrequenciesMissing ignored ->
+                "Have them tested: a shift may stay undecided without them.";
+            case ValidityFlag.CouldNotBeTested ignored ->
+                "Test again once it can be done, and keep the cause on record.";
             case ValidityFlag.RepeatDiffers repeat ->
                 repeat.unreliable()
                         ? "Explain the task again, fit the earphones anew and repeat the whole ear."

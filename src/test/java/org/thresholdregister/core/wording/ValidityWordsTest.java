@@ -58,9 +58,8 @@ class ValidityWordsTest {
     void everyKindOfFlagIsPutIntoWords() {
         assertThat(ONE_OF_EACH.stream().map(ValidityFlag::kind).collect(Collectors.toSet()))
                 .isEqualTo(EnumSet.allOf(FlagKind.class));
-        Set<String> kinds = Arrays.stream(FlagKind.values())
-                .map(ValidityWords::kind)
-                .collect(Collectors.toSet());
+        Set<String> kinds =
+                Arrays.stream(FlagKind.values()).map(ValidityWords::kind).collect(Collectors.toSet());
         assertThat(kinds).hasSize(FlagKind.values().length);
         assertThat(ONE_OF_EACH).allSatisfy(flag -> {
             assertThat(ValidityWords.reason(flag)).matches("[A-Z0-9].*\\.").doesNotContain("  ");
@@ -114,12 +113,11 @@ class ValidityWordsTest {
         assertThat(ValidityWords.reason(new ValidityFlag.EarsLookSwapped(new Fit(140, 14), new Fit(0, 14), 1)))
                 .isEqualTo("Beside the worker's one other test the levels lie 10.0 dB off in the mean, and 0.0 dB with"
                         + " left and right exchanged. Which of the two tests has them exchanged cannot be told.");
-        assertThat(ValidityWords.reason(
-                        new ValidityFlag.QuietTimeShort(new BigDecimal("1.0"), true, QuietTime.NIOSH)))
+        assertThat(ValidityWords.reason(new ValidityFlag.QuietTimeShort(new BigDecimal("1.0"), true, QuietTime.NIOSH)))
                 .isEqualTo("The test was made 1 hour after workplace noise; 12 hours are asked for before such a test,"
                         + " and hearing protectors do not count.");
-        assertThat(ValidityWords.reason(new ValidityFlag.BetterThanBaseline(
-                        Ear.LEFT, DAY, List.of(), DecibelRange.atLeast(30), true)))
+        assertThat(ValidityWords.reason(
+                        new ValidityFlag.BetterThanBaseline(Ear.LEFT, DAY, List.of(), DecibelRange.atLeast(30), true)))
                 .isEqualTo("Left ear: the mean at 2000, 3000 and 4000 Hz is better by 10.00 dB or more than at the"
                         + " baseline of 9 Mar 2020.");
     }
