@@ -10,6 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -24,14 +25,21 @@ public class WorkerRecordService {
 
     private final WorkerStore workers;
     private final HistoryStore histories;
+    private final ValidityFinder validity;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
 
     WorkerRecordService(
-            WorkerStore workers, HistoryStore histories, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
+            WorkerStore workers,
+            HistoryStore histories,
+            ValidityFinder validity,
+            AuditTrail auditTrail,
+            CurrentUser currentUser,
+            Clock clock) {
         this.workers = workers;
         this.histories = histories;
+        this.validity = validity;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -52,13 +60,15 @@ public class WorkerRecordService {
                 ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
         LocalDate today = LocalDate.now(clock);
+        WorkerJudgement judgement = Judge.judge(stored.history(), JudgingOptions.asOf(today));
         return new WorkerRecord(
                 today,
                 worker.details(),
                 testsFor(currentUser.role(), stored.tests()),
                 stored.decisions(),
                 stored.history(),
-                Judge.judge(stored.history(), JudgingOptions.asOf(today)));
+                judgement,
+                validity.of(stored, judgement).ofAllTests());
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */

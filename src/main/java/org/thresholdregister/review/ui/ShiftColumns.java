@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import org.thresholdregister.core.audiometry.MeanOfThree;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.wording.Counted;
+import org.thresholdregister.core.wording.ValidityWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.ui.Dates;
@@ -66,7 +67,9 @@ final class ShiftColumns {
     }
 
     private static ListCell test(ShiftRow row) {
-        return ListCell.figures(Dates.onScreen(row.testDate())).withNote(Words.purpose(row.purpose()));
+        String purpose = Words.purpose(row.purpose());
+        return ListCell.figures(Dates.onScreen(row.testDate()))
+                .withNote(row.flags().isNone() ? purpose : purpose + ", " + ValidityWords.count(row.flags()));
     }
 
     private static ListCell mean(OptionalInt sum) {
