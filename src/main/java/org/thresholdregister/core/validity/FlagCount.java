@@ -15,6 +15,10 @@ public record FlagCount(int doubts, int notes) {
         return new FlagCount(doubts, flags.size() - doubts);
     }
 
+    public FlagCount withoutNotes() {
+        return new FlagCount(doubts, 0);
+    }
+
     public boolean isNone() {
         return doubts + notes == 0;
     }

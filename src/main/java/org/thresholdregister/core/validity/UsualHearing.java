@@ -22,6 +22,9 @@ record UsualHearing(Audiogram thresholds, int tests) {
 
     private static final int MOST_TESTS = 5;
 
+    private static final Comparator<Threshold> BY_LEVEL =
+            Comparator.comparingInt(threshold -> threshold.range().lowest().orElseThrow());
+
     /** None where there is no other test. */
     static Optional<UsualHearing> around(Audiogram test, List<Audiogram> otherTests) {
         List<Audiogram> nearest = otherTests.stream()
@@ -44,7 +47,7 @@ record UsualHearing(Audiogram thresholds, int tests) {
 
     /** Of an even number of tests the one farthest in time is left out, so that there is a middle one. */
     private static Threshold middle(List<Audiogram> nearest, Ear ear, Frequency frequency) {
-        List<Threshold> known = new ArrayList<>();
+        List<Threshold> known = new ArrayList<>(nearest.size());
         for (Audiogram test : nearest) {
             Threshold threshold = test.threshold(ear, frequency);
             if (threshold.range().lowest().isPresent()) {
@@ -54,13 +57,10 @@ record UsualHearing(Audiogram thresholds, int tests) {
         if (known.isEmpty()) {
             return Threshold.notGiven();
         }
-        int odd = known.size() % 2 == 0 ? known.size() - 1 : known.size();
-        return known.stream()
-                .limit(odd)
-                .sorted(Comparator.comparingInt(
-                        threshold -> threshold.range().lowest().orElseThrow()))
-                .skip(odd / 2)
-                .findFirst()
-                .orElseThrow();
+        if (known.size() % 2 == 0) {
+            known.removeLast();
+        }
+        known.sort(BY_LEVEL);
+        return known.get(known.size() / 2);
     }
 }

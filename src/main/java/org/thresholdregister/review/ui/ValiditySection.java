@@ -33,12 +33,14 @@ class ValiditySection extends Section {
         choice.follow(index -> show());
     }
 
-    /** A short mark for a test that has flags. */
-    static Optional<StateBadge> mark(TestStory story) {
+    /** A short mark for a test that has flags; it has a shape where one of them is a doubt. */
+    static Optional<Span> mark(TestStory story) {
         FlagCount count = FlagCount.of(story.flags());
-        return count.isNone()
-                ? Optional.empty()
-                : Optional.of(new StateBadge(StateBadge.Kind.UNDECIDED, ValidityWords.count(count)));
+        if (count.isNone()) {
+            return Optional.empty();
+        }
+        String words = ValidityWords.count(count);
+        return Optional.of(count.doubts() > 0 ? new StateBadge(StateBadge.Kind.UNDECIDED, words) : new Span(words));
     }
 
     private void show() {

@@ -94,13 +94,18 @@ class ValidityPagesTest extends SpringBrowserlessTest {
     }
 
     @Test
-    void aRowOfTheShiftsNamesThem() {
-        List<ShiftRow> rows = shifts.find(ShiftFilter.ofYear(2025), Order.ascending(ShiftColumn.TEST_DATE), 0, 10);
-        assertThat(rows).hasSize(1);
+    void aRowOfTheShiftsNamesDoubtsAndNotTheNoteThatEveryShiftHas() {
+        assertThat(flagsAndNote(0)).containsExactly(new FlagCount(0, 1), "annual test");
 
+        files.store("", COLUMNS + "M-1,2025-03-03,exit,10,5,40,45,60,15,10,10,5,10,15,20,15,10,16,no,\n", "");
+        assertThat(flagsAndNote(1)).containsExactly(new FlagCount(1, 0), "exit test, 1 doubt");
+    }
+
+    private List<Object> flagsAndNote(int index) {
+        ShiftRow row = shifts.find(ShiftFilter.ofYear(2025), Order.ascending(ShiftColumn.TEST_DATE), 0, 10)
+                .get(index);
         ListCell cell =
-                ShiftColumns.asOf(LocalDate.of(2026, 3, 9)).get(1).cell().apply(rows.getFirst());
-        assertThat(rows.getFirst().flags()).isEqualTo(new FlagCount(0, 1));
-        assertThat(cell.note()).isEqualTo("annual test, 1 note");
+                ShiftColumns.asOf(LocalDate.of(2026, 3, 9)).get(1).cell().apply(row);
+        return List.of(row.flags(), cell.note());
     }
 }
