@@ -25,6 +25,7 @@ import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.summary.YearSummary;
+import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.wording.ProposalWording;
 import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
@@ -45,19 +46,23 @@ final class Evaluation {
     private static final String PROPOSALS = "baseline-proposals.csv";
     private static final String WORKINGS = "workings.csv";
     private static final String FINDINGS = "findings.csv";
+    private static final String VALIDITY = "validity.csv";
 
     private final JudgingOptions options;
     private final Path folder;
     private final boolean withWorkings;
+    private final Optional<QuietTime> validity;
     private final YearSummary summary = new YearSummary();
     private final Map<Effect, Integer> problemsByEffect = new EnumMap<>(Effect.class);
     private int workers;
     private int determinations;
 
-    Evaluation(JudgingOptions options, Path folder, boolean withWorkings) {
+    /** @param validity the quiet time to look for where doubts about tests are wanted too */
+    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, Optional<QuietTime> validity) {
         this.options = options;
         this.folder = folder;
         this.withWorkings = withWorkings;
+        this.validity = validity;
     }
 
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
@@ -67,7 +72,7 @@ final class Evaluation {
             Files.createDirectories(folder);
             removeOptionalFilesOfAnEarlierRun();
             writeProblems(problems);
-            judge(intake);
+            judge(intake, files);
             writeSummary(summary.rows());
             return new Result(workers, determinations, problemsByEffect);
         }
@@ -75,18 +80,18 @@ final class Evaluation {
 
     /** What this run may not write again would contradict what it does write. */
     private void removeOptionalFilesOfAnEarlierRun() throws IOException {
-        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS)) {
+        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS, VALIDITY)) {
             Files.deleteIfExists(folder.resolve(name));
         }
     }
 
-    private void judge(Intake intake) throws IOException {
-        try (ResultFiles results = new ResultFiles();
+    private void judge(Intake intake, FileSet files) throws IOException, UnusableFileException {
+        try (ResultFiles results = new ResultFiles(intake, files);
                 Stream<WorkerHistory> histories = intake.histories()) {
             histories.forEach(history -> {
                 WorkerJudgement judgement = Judge.judge(history, options);
                 String workerId = history.worker().workerId();
-                results.write(workerId, judgement);
+                results.write(history, judgement);
                 summary.add(
                         Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
                         judgement.determinations().stream().map(CountedTest::of).toList());
@@ -163,9 +168,18 @@ final class Evaluation {
                                 "source",
                                 "working"));
 
-        ResultFiles() throws IOException {}
+        private final Optional<ValidityFile> flags;
 
-        void write(String workerId, WorkerJudgement judgement) {
+        ResultFiles(Intake intake, FileSet files) throws IOException, UnusableFileException {
+            flags = validity.isPresent()
+                    ? Optional.of(new ValidityFile(
+                            file(VALIDITY, ValidityFile.COLUMNS), intake, files, options.asOf(), validity.get()))
+                    : Optional.empty();
+        }
+
+        void write(WorkerHistory history, WorkerJudgement judgement) {
+            String workerId = history.worker().workerId();
+            flags.ifPresent(file -> file.write(history, judgement));
             for (Determination determination : judgement.determinations()) {
                 determinationRows.write(workerId, determination);
                 workings.ifPresent(file -> writeWorking(file, workerId, determination));
@@ -235,6 +249,9 @@ final class Evaluation {
             }
             if (findings.isPresent()) {
                 findings.get().close();
+            }
+            if (flags.isPresent()) {
+                flags.get().close();
             }
         }
     }

@@ -96,6 +96,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         add(
                 audiogram,
                 new HistorySection(choice, () -> audiogram.scrollIntoView()),
+                new ValiditySection(choice),
                 new DeterminationSection(stories),
                 new FollowUpSection(record),
                 new DecisionSection(record.decisions(), enter));
