@@ -19,11 +19,14 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.regulation.Provenance;
+import org.thresholdregister.core.rules.Finding;
 import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.summary.YearSummary;
 import org.thresholdregister.core.wording.ProposalWording;
+import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Working;
 import org.thresholdregister.intake.Effect;
@@ -41,6 +44,7 @@ final class Evaluation {
 
     private static final String PROPOSALS = "baseline-proposals.csv";
     private static final String WORKINGS = "workings.csv";
+    private static final String FINDINGS = "findings.csv";
 
     private final JudgingOptions options;
     private final Path folder;
@@ -71,7 +75,7 @@ final class Evaluation {
 
     /** What this run may not write again would contradict what it does write. */
     private void removeOptionalFilesOfAnEarlierRun() throws IOException {
-        for (String name : List.of(PROPOSALS, WORKINGS)) {
+        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS)) {
             Files.deleteIfExists(folder.resolve(name));
         }
     }
@@ -143,6 +147,22 @@ final class Evaluation {
                 ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
 
+        private final Optional<CsvFile> findings =
+                options.ruleSet().furtherRules().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(file(
+                                FINDINGS,
+                                "worker_id",
+                                "test_date",
+                                "purpose",
+                                "ear",
+                                "rule_set",
+                                "rule",
+                                "answer",
+                                "unverified",
+                                "source",
+                                "working"));
+
         ResultFiles() throws IOException {}
 
         void write(String workerId, WorkerJudgement judgement) {
@@ -159,6 +179,7 @@ final class Evaluation {
                         followUp.ears().word(),
                         followUp.isOverdue(options.asOf()) ? "overdue" : "open");
             }
+            findings.ifPresent(file -> judgement.findings().forEach(finding -> writeFinding(file, workerId, finding)));
             proposals.ifPresent(
                     file -> judgement.proposals().forEach(proposal -> writeProposal(file, workerId, proposal)));
         }
@@ -175,6 +196,20 @@ final class Evaluation {
                         sentence.text(),
                         sentence.basis().map(Object::toString).orElse(""));
             }
+        }
+
+        private void writeFinding(CsvFile file, String workerId, Finding finding) {
+            file.write(
+                    workerId,
+                    finding.test().date().toString(),
+                    finding.test().purpose().word(),
+                    finding.ears().word(),
+                    options.ruleSet().word(),
+                    finding.rule().word(),
+                    finding.verdict().word(),
+                    finding.rule().provenance() == Provenance.UNVERIFIED ? "unverified" : "",
+                    finding.rule().basis().place(),
+                    RuleWording.of(finding).stream().map(Sentence::text).collect(Collectors.joining(" ")));
         }
 
         private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
@@ -197,6 +232,9 @@ final class Evaluation {
             }
             if (workings.isPresent()) {
                 workings.get().close();
+            }
+            if (findings.isPresent()) {
+                findings.get().close();
             }
         }
     }
