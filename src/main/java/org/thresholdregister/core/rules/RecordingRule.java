@@ -40,7 +40,7 @@ public sealed interface RecordingRule {
      * A large shift from the first baseline, or from one revised for better hearing, age allowance included. The
      * reference stays where it is; a loss that was reported is not reported again.
      */
-    record LargeShift(ShiftCriterion criterion, Deadline deadline) implements RecordingRule {
+    record LargeShift(ShiftCriterion.Mean criterion, Deadline deadline) implements RecordingRule {
         @Override
         public Deadline deadline(boolean byRetest) {
             return deadline;
