@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.columnar.Population;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
@@ -77,18 +77,20 @@ final class Evaluation {
     }
 
     private void judge(Intake intake) throws IOException {
-        try (ResultFiles results = new ResultFiles();
-                Stream<WorkerHistory> histories = intake.histories()) {
-            histories.forEach(history -> {
+        Population population = intake.population();
+        try (ResultFiles results = new ResultFiles()) {
+            for (int worker = 0; worker < population.workerCount(); worker++) {
+                WorkerHistory history = population.history(worker);
+                int number = population.numberInBuilder(worker);
                 WorkerJudgement judgement = Judge.judge(history, options);
                 String workerId = history.worker().workerId();
                 results.write(workerId, judgement);
                 summary.add(
-                        Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
+                        Group.of(given(intake.siteOf(number)), given(intake.departmentOf(number))),
                         judgement.determinations().stream().map(CountedTest::of).toList());
                 workers++;
                 determinations += judgement.determinations().size();
-            });
+            }
         }
     }
 
