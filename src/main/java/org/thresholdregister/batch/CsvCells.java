@@ -3,6 +3,7 @@ package org.thresholdregister.batch;
 import static org.thresholdregister.core.columnar.JudgedRow.NO_NUMBER;
 import static org.thresholdregister.core.columnar.Population.NO_DAY;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -66,6 +67,19 @@ final class CsvCells {
             cell.put(unit);
         }
         cell.put(QUOTE);
+    }
+
+    /** Several cells as one piece. */
+    static byte[] ofAll(byte[]... cells) {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        for (byte[] cell : cells) {
+            all.writeBytes(cell);
+        }
+        return all.toByteArray();
+    }
+
+    static byte[] blanks(int count) {
+        return ",".repeat(count).getBytes(StandardCharsets.US_ASCII);
     }
 
     /** The words of an enum, by ordinal. */

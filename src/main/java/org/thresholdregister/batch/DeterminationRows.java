@@ -1,8 +1,10 @@
 package org.thresholdregister.batch;
 
-import java.util.Arrays;
+import static org.thresholdregister.core.columnar.Population.NO_DAY;
+
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
@@ -25,27 +27,33 @@ final class DeterminationRows {
             CsvCells.ofWords(Answer.values(), answer -> answer.name().toLowerCase(Locale.ROOT));
     private static final Frequency[] FREQUENCIES = Frequency.AVERAGED.toArray(Frequency[]::new);
 
-    /** From the baseline's date to the answer. */
-    private static final int CELLS_OF_A_COMPARISON = 5 + 2 * FREQUENCIES.length;
+    /** In place of everything from the baseline's date to the answer. */
+    private static final byte[] NO_COMPARISON = CsvCells.blanks(5 + 2 * FREQUENCIES.length);
+
+    private static final byte[] NO_DATES = CsvCells.blanks(3);
 
     private final Population population;
-    private final byte[] ruleSet;
+    /** An ear and the rule set, by the ordinal of the ear. */
+    private final byte[][] earAndRules;
+
     private final boolean withReference;
+
+    /** What the rows of both ears of a test begin with. */
+    private final RowBytes beginning = new RowBytes();
+
+    private int testOfBeginning = Population.NO_TEST;
 
     DeterminationRows(JudgedPopulation judged) {
         population = judged.population();
         JudgingOptions options = judged.options();
-        ruleSet = CsvCells.of(options.ruleSet().word());
+        byte[] ruleSet = CsvCells.of(options.ruleSet().word());
+        earAndRules = Stream.of(EARS).map(ear -> CsvCells.ofAll(ear, ruleSet)).toArray(byte[][]::new);
         withReference = DeterminationsFile.withReference(options);
     }
 
     void add(byte[] workerId, JudgedRow row, RowBytes bytes) {
-        int test = row.test();
-        bytes.add(workerId);
-        bytes.add(CsvCells.ofDay(population.day(test)));
-        bytes.add(PURPOSES[population.purpose(test).ordinal()]);
-        bytes.add(EARS[row.ear().ordinal()]);
-        bytes.add(ruleSet);
+        addBeginning(workerId, row.test(), bytes);
+        bytes.add(earAndRules[row.ear().ordinal()]);
         addComparison(row, bytes);
         bytes.add(CsvCells.ofMean(row.levelSum()));
         bytes.add(OUTCOMES[row.outcome().ordinal()]);
@@ -53,12 +61,21 @@ final class DeterminationRows {
         bytes.endRow();
     }
 
+    private void addBeginning(byte[] workerId, int test, RowBytes bytes) {
+        if (test != testOfBeginning) {
+            testOfBeginning = test;
+            beginning.clear();
+            beginning.add(workerId);
+            beginning.add(CsvCells.ofDay(population.day(test)));
+            beginning.add(PURPOSES[population.purpose(test).ordinal()]);
+        }
+        bytes.add(beginning);
+    }
+
     private static void addComparison(JudgedRow row, RowBytes bytes) {
         Optional<Answer> shifted = row.standardShift();
         if (shifted.isEmpty()) {
-            for (int i = 0; i < CELLS_OF_A_COMPARISON; i++) {
-                bytes.add(CsvCells.BLANK);
-            }
+            bytes.add(NO_COMPARISON);
             return;
         }
         bytes.add(CsvCells.ofDay(row.baselineDay()));
@@ -77,12 +94,23 @@ final class DeterminationRows {
     private void addAnswer(JudgedRow row, RowBytes bytes) {
         Optional<Recordability> recordable = row.recordable();
         bytes.add(recordable.isPresent() ? RECORDABILITIES[recordable.get().ordinal()] : CsvCells.BLANK);
-        bytes.add(CsvCells.ofDay(row.retestByDay()));
-        bytes.add(CsvCells.ofDay(row.notifyByDay()));
-        bytes.add(CsvCells.ofDay(row.recordByDay()));
+        addDates(row, bytes);
         if (withReference) {
             bytes.add(CsvCells.ofDay(row.referenceDay()));
             bytes.add(CsvCells.ofMean(row.referenceShiftSum()));
         }
+    }
+
+    private static void addDates(JudgedRow row, RowBytes bytes) {
+        int retestBy = row.retestByDay();
+        int notifyBy = row.notifyByDay();
+        int recordBy = row.recordByDay();
+        if (retestBy == NO_DAY && notifyBy == NO_DAY && recordBy == NO_DAY) {
+            bytes.add(NO_DATES);
+            return;
+        }
+        bytes.add(CsvCells.ofDay(retestBy));
+        bytes.add(CsvCells.ofDay(notifyBy));
+        bytes.add(CsvCells.ofDay(recordBy));
     }
 }

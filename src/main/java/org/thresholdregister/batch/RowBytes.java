@@ -11,11 +11,19 @@ final class RowBytes {
     private int size;
 
     void add(byte[] cell) {
-        if (bytes.length - size < cell.length) {
-            bytes = Arrays.copyOf(bytes, 2 * bytes.length + cell.length);
+        add(cell, cell.length);
+    }
+
+    void add(RowBytes others) {
+        add(others.bytes, others.size);
+    }
+
+    private void add(byte[] source, int length) {
+        if (bytes.length - size < length) {
+            bytes = Arrays.copyOf(bytes, 2 * bytes.length + length);
         }
-        System.arraycopy(cell, 0, bytes, size, cell.length);
-        size += cell.length;
+        System.arraycopy(source, 0, bytes, size, length);
+        size += length;
     }
 
     /** A row of these texts. */

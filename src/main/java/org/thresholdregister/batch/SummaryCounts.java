@@ -19,14 +19,13 @@ import org.thresholdregister.core.summary.YearSummary;
  */
 final class SummaryCounts {
 
-    private record YearAndGroup(int year, Group group) {}
-
+    private static final int MEASURES = Measure.values().length;
     private static final int NO_YEAR = Integer.MIN_VALUE;
 
     private final Population population;
-    private final Map<YearAndGroup, int[]> counts = new HashMap<>();
+    private final Map<Group, YearlyCounts> countsByGroup = new HashMap<>();
 
-    private Group group = Group.EVERYBODY;
+    private YearlyCounts countsOfGroup = new YearlyCounts();
     private int year;
     private int[] countsOfYear = {};
     private int day;
@@ -45,7 +44,7 @@ final class SummaryCounts {
 
     /** What is seen from here on is about a worker of this group. */
     void beginWorker(Group smallestGroup) {
-        group = smallestGroup;
+        countsOfGroup = countsByGroup.computeIfAbsent(smallestGroup, group -> new YearlyCounts());
         year = NO_YEAR;
         day = Population.NO_DAY;
         annualTest = Population.NO_TEST;
@@ -85,8 +84,7 @@ final class SummaryCounts {
         int yearOfDay = LocalDate.ofEpochDay(newDay).getYear();
         if (yearOfDay != year) {
             year = yearOfDay;
-            countsOfYear = counts.computeIfAbsent(
-                    new YearAndGroup(year, group), key -> new int[Measure.values().length]);
+            countsOfYear = countsOfGroup.of(year);
             countsOfYear[Measure.WORKERS_TESTED.ordinal()]++;
         }
     }
@@ -113,6 +111,15 @@ final class SummaryCounts {
     }
 
     void addTo(YearSummary summary) {
-        counts.forEach((key, values) -> summary.add(key.year, key.group, values));
+        countsByGroup.forEach((group, counts) -> counts.byYear.forEach((of, values) -> summary.add(of, group, values)));
+    }
+
+    /** By the ordinal of their {@link Measure}. */
+    private static final class YearlyCounts {
+        private final Map<Integer, int[]> byYear = new HashMap<>();
+
+        int[] of(int year) {
+            return byYear.computeIfAbsent(year, first -> new int[MEASURES]);
+        }
     }
 }

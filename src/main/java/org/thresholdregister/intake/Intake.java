@@ -71,8 +71,8 @@ public final class Intake {
 
     private void readRoster(SourceFile file, LocalDate asOf, ProblemSink problems)
             throws IOException, UnusableFileException {
-        PlainRowsFactory<RosterColumn> plain = (header, separator) -> new PlainWorkers(
-                new PlainRow<>(header, RosterColumn.values(), separator), day(asOf), population, workers);
+        PlainRowsFactory<RosterColumn> plain = (header, separator, encoding) -> new PlainWorkers(
+                new PlainRow<>(header, RosterColumn.values(), separator, encoding), day(asOf), population, workers);
         int rows = new RosterReader(asOf, problems).read(file, whereTaken(plain), workers::add);
         rowsRead.put(Table.ROSTER, rows);
         keptLines.put(Table.ROSTER, workers.settle(file.name(), problems));
@@ -81,8 +81,8 @@ public final class Intake {
     private void readAudiograms(SourceFile file, LocalDate asOf, ExistingRecords known, ProblemSink problems)
             throws IOException, UnusableFileException {
         AudiogramRegister register = new AudiogramRegister(population);
-        PlainRowsFactory<AudiogramColumn> plain = (header, separator) -> new PlainTests(
-                new PlainRow<>(header, AudiogramColumn.values(), separator), day(asOf), population, register);
+        PlainRowsFactory<AudiogramColumn> plain = (header, separator, encoding) -> new PlainTests(
+                new PlainRow<>(header, AudiogramColumn.values(), separator, encoding), day(asOf), population, register);
         int rows = new AudiogramReader(asOf, known, problems)
                 .read(file, whereTaken(plain), row -> register.add(number(row.workerId(), known), row));
         rowsRead.put(Table.AUDIOGRAMS, rows);
@@ -101,7 +101,7 @@ public final class Intake {
     }
 
     private <C extends Enum<C> & Column> PlainRowsFactory<C> whereTaken(PlainRowsFactory<C> factory) {
-        return plainRows == Bytes.TAKEN ? factory : (header, separator) -> PlainRows.NONE;
+        return plainRows == Bytes.TAKEN ? factory : (header, separator, encoding) -> PlainRows.NONE;
     }
 
     /** A day so far away that it is no {@code int} is as far as one can be. */

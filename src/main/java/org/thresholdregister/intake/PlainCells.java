@@ -62,12 +62,11 @@ final class PlainCells {
         if (start == end) {
             return ThresholdCode.NOT_GIVEN;
         }
-        byte first = bytes[start];
-        if (first >= '0' && first <= '9') {
-            int level = digits(bytes, start, end);
+        int level = digits(bytes, start, end);
+        if (level >= 0) {
             return HearingLevel.isInRange(level) ? ThresholdCode.measured(level) : NOT_PLAIN;
         }
-        return rarerThreshold(first, bytes, start, end);
+        return rarerThreshold(bytes[start], bytes, start, end);
     }
 
     private static int rarerThreshold(byte first, byte[] bytes, int start, int end) {

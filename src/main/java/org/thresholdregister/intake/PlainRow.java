@@ -2,14 +2,16 @@ package org.thresholdregister.intake;
 
 import static org.thresholdregister.core.columnar.Population.NO_DAY;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.columnar.ThresholdCode;
 
 /**
- * A row whose cells are read while they are still bytes. Only plain lines are: printable ASCII without quotation marks,
- * with as many cells as the header has columns. A cell of a column that the file does not have is blank.
+ * A row whose cells are read while they are still bytes. Only plain lines are: printable ASCII without quotation marks
+ * and, in a UTF-8 file, letters like {@code ñ}; with as many cells as the header has columns. A cell of a column that
+ * the file does not have is blank.
  */
 final class PlainRow<C extends Enum<C> & Column> {
 
@@ -18,19 +20,28 @@ final class PlainRow<C extends Enum<C> & Column> {
     private static final byte END_OF_LINE = 2;
     private static final byte NOT_PLAIN = 3;
 
+    /**
+     * The first of two bytes in UTF-8. What lies from U+00C0 to U+07FF is neither blank nor a control, unlike much of
+     * what lies before and beyond.
+     */
+    private static final byte FIRST_OF_TWO = 4;
+
     private final byte[] kinds = new byte[256];
     private final int columns;
     /** Where each column's cell stands, from 1; 0 where the file has no such column. */
     private final int[] cells;
 
+    private final TextEncoding encoding;
     private byte[] bytes = {};
     /** Where each cell begins, and one past the end of the line; before the first is a blank cell of no column. */
     private final int[] starts;
 
     private long contentHash;
 
-    PlainRow(Header<C> header, C[] allColumns, char separator) {
+    PlainRow(Header<C> header, C[] allColumns, char separator, TextEncoding encoding) {
+        this.encoding = encoding;
         Arrays.fill(kinds, NOT_PLAIN);
+        Arrays.fill(kinds, 0xC3, 0xE0, FIRST_OF_TWO);
         Arrays.fill(kinds, ' ', 0x7F, TEXT);
         kinds['"'] = NOT_PLAIN;
         kinds['\n'] = END_OF_LINE;
@@ -49,7 +60,7 @@ final class PlainRow<C extends Enum<C> & Column> {
      *
      * @return how many bytes the line takes up, its end included; 0 where it is not plain or its end is not among them
      */
-    int moveTo(byte[] bytes, int from, int to) {
+    int moveTo(byte[] bytes, int from, int to) throws IOException {
         this.bytes = bytes;
         starts[0] = from - 1;
         starts[1] = from;
@@ -63,7 +74,11 @@ final class PlainRow<C extends Enum<C> & Column> {
                 hash = RowHash.withUnit(hash, unit);
                 continue;
             }
-            if (kind == NOT_PLAIN || cell > columns) {
+            if (kind == FIRST_OF_TWO && isLetter(at, to)) {
+                hash = RowHash.withUnit(hash, (unit & 0x1F) << 6 | bytes[at++] & 0x3F);
+                continue;
+            }
+            if (kind == NOT_PLAIN || kind == FIRST_OF_TWO || cell > columns) {
                 return 0;
             }
             hash = RowHash.withEndOfCell(hash);
@@ -74,6 +89,10 @@ final class PlainRow<C extends Enum<C> & Column> {
             }
         }
         return 0;
+    }
+
+    private boolean isLetter(int at, int to) throws IOException {
+        return at < to && (bytes[at] & 0xC0) == 0x80 && encoding.charset().equals(StandardCharsets.UTF_8);
     }
 
     /** An end of line of two bytes is one. */
@@ -118,7 +137,7 @@ final class PlainRow<C extends Enum<C> & Column> {
     }
 
     String text(C column) {
-        return new String(bytes, start(column), end(column) - start(column), StandardCharsets.US_ASCII);
+        return new String(bytes, start(column), end(column) - start(column), StandardCharsets.UTF_8);
     }
 
     /** A day as {@code LocalDate.toEpochDay} counts it, or {@link PlainCells#NOT_PLAIN}. */

@@ -1,9 +1,11 @@
 package org.thresholdregister.intake;
 
+import java.io.IOException;
+
 /**
- * Takes rows straight from the bytes of a file, as long as they are beyond doubt: one line of ASCII each, without
- * quotation marks, and with nothing in it that would be a problem. All other rows are left to the readers of records,
- * which alone know what to say of them.
+ * Takes rows straight from the bytes of a file, as long as they are beyond doubt: one line each, of ASCII but for
+ * letters in texts, without quotation marks, and with nothing in it that would be a problem. All other rows are left to
+ * the readers of records, which alone know what to say of them.
  */
 @FunctionalInterface
 interface PlainRows {
@@ -17,5 +19,5 @@ interface PlainRows {
      * @param line the number of the row's line in the file
      * @return how many bytes the line takes up, its end included; 0 where the row is not taken
      */
-    int take(byte[] bytes, int from, int to, int line);
+    int take(byte[] bytes, int from, int to, int line) throws IOException;
 }

@@ -1,5 +1,7 @@
 package org.thresholdregister.intake;
 
+import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
@@ -29,6 +31,8 @@ final class PlainTests implements PlainRows {
     private final int lastDay;
     private final PopulationBuilder population;
     private final AudiogramRegister register;
+    private byte[] latestId = {};
+    private int latestWorker = PopulationBuilder.NO_WORKER;
     private final short[] codes = new short[ThresholdCode.PER_AUDIOGRAM];
 
     /**
@@ -44,12 +48,12 @@ final class PlainTests implements PlainRows {
     }
 
     @Override
-    public int take(byte[] bytes, int from, int to, int line) {
+    public int take(byte[] bytes, int from, int to, int line) throws IOException {
         int length = row.moveTo(bytes, from, to);
         if (length == 0 || !readThresholds() || !areOtherCellsPlain()) {
             return 0;
         }
-        int worker = population.findWorker(bytes, row.start(AudiogramColumn.WORKER_ID), row.end(AudiogramColumn.WORKER_ID));
+        int worker = worker(row.start(AudiogramColumn.WORKER_ID), row.end(AudiogramColumn.WORKER_ID), bytes);
         int day = row.day(AudiogramColumn.TEST_DATE);
         TestPurpose purpose = row.word(AudiogramColumn.PURPOSE, PURPOSES);
         if (worker == PopulationBuilder.NO_WORKER
@@ -61,6 +65,16 @@ final class PlainTests implements PlainRows {
         }
         register.add(population.addTest(worker, day, purpose, codes), line, row.contentHash());
         return length;
+    }
+
+    /** Rows of one worker mostly stand together, so that the id of the row before is tried before all others. */
+    private int worker(int start, int end, byte[] bytes) {
+        int length = end - start;
+        if (length != latestId.length || !Arrays.equals(latestId, 0, length, bytes, start, end)) {
+            latestId = Arrays.copyOfRange(bytes, start, end);
+            latestWorker = population.findWorker(bytes, start, end);
+        }
+        return latestWorker;
     }
 
     private boolean readThresholds() {

@@ -1,7 +1,6 @@
 package org.thresholdregister.intake;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -23,10 +22,19 @@ final class PlainWords<T> {
     @Nullable
     T find(byte[] bytes, int start, int end) {
         for (int i = 0; i < words.length; i++) {
-            if (Arrays.equals(words[i], 0, words[i].length, bytes, start, end)) {
+            if (words[i].length == end - start && startsWith(words[i], bytes, start)) {
                 return values.get(i);
             }
         }
         return null;
+    }
+
+    private static boolean startsWith(byte[] word, byte[] bytes, int start) {
+        for (int i = 0; i < word.length; i++) {
+            if (word[i] != bytes[start + i]) {
+                return false;
+            }
+        }
+        return true;
     }
 }

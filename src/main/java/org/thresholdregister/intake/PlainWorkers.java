@@ -3,6 +3,7 @@ package org.thresholdregister.intake;
 import static org.thresholdregister.core.columnar.Population.NO_DAY;
 import static org.thresholdregister.intake.PlainCells.NOT_PLAIN;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import org.thresholdregister.core.aging.Sex;
@@ -28,7 +29,7 @@ final class PlainWorkers implements PlainRows {
     }
 
     @Override
-    public int take(byte[] bytes, int from, int to, int line) {
+    public int take(byte[] bytes, int from, int to, int line) throws IOException {
         int length = row.moveTo(bytes, from, to);
         if (length == 0 || !areDaysPlain() || !areOtherCellsPlain()) {
             return 0;

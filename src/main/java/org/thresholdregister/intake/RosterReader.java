@@ -33,7 +33,7 @@ public final class RosterReader {
      * @return how many rows the file has, blank ones not counted
      */
     public int read(SourceFile file, Consumer<RosterRow> rows) throws IOException, UnusableFileException {
-        return read(file, (header, separator) -> PlainRows.NONE, rows);
+        return read(file, (header, separator, encoding) -> PlainRows.NONE, rows);
     }
 
     /** Likewise, but hands on only those rows that are not taken as plain. */

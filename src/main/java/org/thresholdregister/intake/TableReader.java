@@ -37,7 +37,7 @@ final class TableReader<C extends Enum<C> & Column> {
     /** Makes a taker of plain rows for a file with this header. */
     @FunctionalInterface
     interface PlainRowsFactory<C extends Enum<C> & Column> {
-        PlainRows of(Header<C> header, char separator);
+        PlainRows of(Header<C> header, char separator, TextEncoding encoding);
     }
 
     /**
@@ -46,7 +46,7 @@ final class TableReader<C extends Enum<C> & Column> {
      * @return how many rows the file has, blank ones not counted
      */
     int read(Consumer<Row<C>> rows) throws IOException, UnusableFileException {
-        return read((header, separator) -> PlainRows.NONE, rows);
+        return read((header, separator, encoding) -> PlainRows.NONE, rows);
     }
 
     /**
@@ -68,7 +68,7 @@ final class TableReader<C extends Enum<C> & Column> {
             RecordReader.Cells headerRow = headerRow(records);
             Header<C> header = new Header<>(file.name(), columns, headerRow);
             noteColumnsNotRead(header, headerRow);
-            PlainRows plainRows = plain.of(header, separator);
+            PlainRows plainRows = plain.of(header, separator, encoding);
             int count = records.takePlain(plainRows);
             RecordReader.Outcome outcome;
             while ((outcome = records.next()) != null) {

@@ -107,7 +107,7 @@ public final class LargeFiles {
 
     private String cell(int level) {
         if (chance(100)) {
-            return chance(5) ? pick(BROKEN) : pick(UNUSUAL);
+            return chance(50) ? pick(BROKEN) : pick(UNUSUAL);
         }
         return Integer.toString(level);
     }
