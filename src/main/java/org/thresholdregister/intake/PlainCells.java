@@ -20,9 +20,15 @@ final class PlainCells {
     private static final int[] DAY_BEFORE_MONTH = new int[MONTHS];
     private static final byte[] DAYS_OF_MONTH = new byte[MONTHS];
 
+    /** The codes of the levels of up to two digits, of which most cells are. */
+    private static final short[] MEASURED = new short[100];
+
     private static final int MOST_DIGITS = 9;
 
     static {
+        for (int level = 0; level < MEASURED.length; level++) {
+            MEASURED[level] = ThresholdCode.measured(level);
+        }
         for (int i = 0; i < MONTHS; i++) {
             YearMonth month = YearMonth.of(CellReader.FIRST_YEAR + i / 12, 1 + i % 12);
             DAY_BEFORE_MONTH[i] = (int) month.atDay(1).toEpochDay() - 1;
@@ -59,17 +65,24 @@ final class PlainCells {
 
     /** The {@link ThresholdCode}. */
     static int threshold(byte[] bytes, int start, int end) {
-        if (start == end) {
+        int length = end - start;
+        if (length == 0) {
             return ThresholdCode.NOT_GIVEN;
         }
+        int ones = bytes[end - 1] - '0';
+        int tens = length == 2 ? bytes[start] - '0' : 0;
+        if (length <= 2 && ones >= 0 && ones <= 9 && tens >= 0 && tens <= 9) {
+            return MEASURED[10 * tens + ones];
+        }
+        return rarerThreshold(bytes, start, end);
+    }
+
+    private static int rarerThreshold(byte[] bytes, int start, int end) {
+        byte first = bytes[start];
         int level = digits(bytes, start, end);
         if (level >= 0) {
             return HearingLevel.isInRange(level) ? ThresholdCode.measured(level) : NOT_PLAIN;
         }
-        return rarerThreshold(bytes[start], bytes, start, end);
-    }
-
-    private static int rarerThreshold(byte first, byte[] bytes, int start, int end) {
         int number = digits(bytes, start + 1, end);
         if (first == '-') {
             return number >= 0 && HearingLevel.isInRange(-number) ? ThresholdCode.measured(-number) : NOT_PLAIN;

@@ -62,30 +62,30 @@ final class PlainRow<C extends Enum<C> & Column> {
      */
     int moveTo(byte[] bytes, int from, int to) throws IOException {
         this.bytes = bytes;
-        starts[0] = from - 1;
-        starts[1] = from;
+        // Local names: this loop sees every byte of a file.
+        byte[] kindOf = kinds;
+        int[] startOf = starts;
+        startOf[0] = from - 1;
+        startOf[1] = from;
         long hash = RowHash.START;
         int cell = 1;
         int at = from;
         while (at < to) {
             byte unit = bytes[at++];
-            byte kind = kinds[unit & 0xFF];
+            byte kind = kindOf[unit & 0xFF];
             if (kind == TEXT) {
                 hash = RowHash.withUnit(hash, unit);
-                continue;
-            }
-            if (kind == FIRST_OF_TWO && isLetter(at, to)) {
+            } else if (kind == FIRST_OF_TWO && isLetter(at, to)) {
                 hash = RowHash.withUnit(hash, (unit & 0x1F) << 6 | bytes[at++] & 0x3F);
-                continue;
-            }
-            if (kind == NOT_PLAIN || kind == FIRST_OF_TWO || cell > columns) {
+            } else if (cell <= columns && kind <= END_OF_LINE) {
+                hash = RowHash.withEndOfCell(hash);
+                startOf[++cell] = at;
+                if (kind == END_OF_LINE) {
+                    contentHash = hash;
+                    return cell == columns + 1 ? lengthWithEnd(from, at, to) : 0;
+                }
+            } else {
                 return 0;
-            }
-            hash = RowHash.withEndOfCell(hash);
-            starts[++cell] = at;
-            if (kind == END_OF_LINE) {
-                contentHash = hash;
-                return cell == columns + 1 ? lengthWithEnd(from, at, to) : 0;
             }
         }
         return 0;
