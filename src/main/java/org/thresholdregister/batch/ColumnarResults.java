@@ -11,7 +11,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.IntFunction;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.columnar.JudgedPopulation;
 import org.thresholdregister.core.columnar.JudgedRow;
@@ -36,24 +35,21 @@ final class ColumnarResults {
 
     private final JudgedPopulation judged;
     private final Population population;
-    private final IntFunction<Group> groupOf;
+    private final List<Group> groups;
     private final OutputStream determinations;
     private final OutputStream followUps;
     private final List<Part> parts = new ArrayList<>();
 
     /**
-     * @param groupOf the smallest group of a worker, by the worker's number
+     * @param groups the smallest group of each worker
      * @param determinations behind the header row
      * @param followUps behind the header row
      */
     ColumnarResults(
-            JudgedPopulation judged,
-            IntFunction<Group> groupOf,
-            OutputStream determinations,
-            OutputStream followUps) {
+            JudgedPopulation judged, List<Group> groups, OutputStream determinations, OutputStream followUps) {
         this.judged = judged;
         this.population = judged.population();
-        this.groupOf = groupOf;
+        this.groups = groups;
         this.determinations = determinations;
         this.followUps = followUps;
     }
@@ -123,7 +119,7 @@ final class ColumnarResults {
         }
 
         private void addDeterminations(int worker, byte[] workerId) {
-            counts.beginWorker(groupOf.apply(worker));
+            counts.beginWorker(groups.get(worker));
             for (int test = population.firstTest(worker); test < population.endOfTests(worker); test++) {
                 for (Ear ear : EARS) {
                     if (row.moveTo(worker, test, ear)) {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,13 +21,16 @@ import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.regulation.Provenance;
+import org.thresholdregister.core.rules.Finding;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.summary.YearSummary;
 import org.thresholdregister.core.wording.ProposalWording;
+import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Working;
 import org.thresholdregister.intake.Effect;
@@ -42,6 +46,9 @@ final class Evaluation {
     /** What was done, for a closing line. */
     record Result(int workers, int determinations, Map<Effect, Integer> problems) {}
 
+    /** All that counts of the files, and the smallest group that each worker belongs to. */
+    private record Register(Population population, List<Group> groups) {}
+
     private static final String DETERMINATIONS = "determinations.csv";
     private static final String FOLLOW_UPS = "followups.csv";
     private static final String[] FOLLOW_UP_COLUMNS = {"worker_id", "kind", "due_date", "test_date", "ears", "state"};
@@ -50,6 +57,7 @@ final class Evaluation {
         "worker_id", "ear", "kind", "from_date", "to_date", "evidence_dates", "reason"
     };
     private static final String WORKINGS = "workings.csv";
+    private static final String FINDINGS = "findings.csv";
 
     private final JudgingOptions options;
     private final Path folder;
@@ -68,14 +76,14 @@ final class Evaluation {
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
     Result run(FileSet files) throws IOException, UnusableFileException {
         try (ProblemSpool problems = new ProblemSpool(Path.of(System.getProperty("java.io.tmpdir")))) {
-            Intake intake = Intake.read(files, options.asOf(), problems);
+            Register register = read(files, problems);
             Files.createDirectories(folder);
             removeOptionalFilesOfAnEarlierRun();
             writeProblems(problems);
             if (canBeJudgedInColumns()) {
-                judgeInColumns(intake);
+                judgeInColumns(register);
             } else {
-                judge(intake);
+                judge(register);
             }
             writeSummary(summary.rows());
             return new Result(workers, determinations, problemsByEffect);
@@ -84,57 +92,68 @@ final class Evaluation {
 
     /** What this run may not write again would contradict what it does write. */
     private void removeOptionalFilesOfAnEarlierRun() throws IOException {
-        for (String name : List.of(PROPOSALS, WORKINGS)) {
+        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS)) {
             Files.deleteIfExists(folder.resolve(name));
         }
     }
 
-    /** Sentences need each worker judged at length, and columns know one rule set. */
-    private boolean canBeJudgedInColumns() {
-        return options.ruleSet() == RuleSet.OSHA && !withWorkings;
+    /** What of the files was read is let go of here, so that judging finds the room. */
+    private Register read(FileSet files, ProblemSpool problems) throws IOException, UnusableFileException {
+        Intake intake = Intake.read(files, options.asOf(), problems);
+        Population population = intake.population();
+        Map<Group, Group> known = new HashMap<>();
+        Group[] groups = new Group[population.workerCount()];
+        for (int worker = 0; worker < groups.length; worker++) {
+            int number = population.numberInBuilder(worker);
+            Group group = Group.of(given(intake.siteOf(number)), given(intake.departmentOf(number)));
+            groups[worker] = known.computeIfAbsent(group, same -> same);
+        }
+        return new Register(population, List.of(groups));
     }
 
-    private void judgeInColumns(Intake intake) throws IOException {
-        Population population = intake.population();
-        JudgedPopulation judged = ColumnarJudge.judge(population, options);
+    /** Sentences and findings are made of what each worker's judgement rests on; columns hold the answers of one rule set. */
+    private boolean canBeJudgedInColumns() {
+        return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings;
+    }
+
+    private void judgeInColumns(Register register) throws IOException {
+        JudgedPopulation judged = ColumnarJudge.judge(register.population, options);
         try (OutputStream determinationRows = Files.newOutputStream(folder.resolve(DETERMINATIONS));
                 OutputStream followUpRows = Files.newOutputStream(folder.resolve(FOLLOW_UPS))) {
             RowBytes.of(DeterminationsFile.columns(options)).writeTo(determinationRows);
             RowBytes.of(FOLLOW_UP_COLUMNS).writeTo(followUpRows);
-            ColumnarResults results = new ColumnarResults(
-                    judged, worker -> group(intake, population.numberInBuilder(worker)), determinationRows, followUpRows);
-            determinations = results.writeTo(summary);
+            determinations =
+                    new ColumnarResults(judged, register.groups, determinationRows, followUpRows).writeTo(summary);
         }
-        workers = population.workerCount();
+        workers = register.population.workerCount();
         if (options.baselineRevision() != BaselineRevision.OFF) {
-            try (CsvFile file = file(PROPOSALS, PROPOSAL_COLUMNS)) {
-                for (int worker = 0; worker < workers; worker++) {
-                    for (BaselineChange proposal : judged.proposals(worker)) {
-                        writeProposal(file, population.workerId(worker), proposal);
-                    }
+            writeProposals(judged);
+        }
+    }
+
+    private void writeProposals(JudgedPopulation judged) throws IOException {
+        try (CsvFile file = file(PROPOSALS, PROPOSAL_COLUMNS)) {
+            for (int worker = 0; worker < workers; worker++) {
+                for (BaselineChange proposal : judged.proposals(worker)) {
+                    writeProposal(file, judged.population().workerId(worker), proposal);
                 }
             }
         }
     }
 
-    private void judge(Intake intake) throws IOException {
-        Population population = intake.population();
+    private void judge(Register register) throws IOException {
+        Population population = register.population;
         try (ResultFiles results = new ResultFiles()) {
             for (int worker = 0; worker < population.workerCount(); worker++) {
                 WorkerJudgement judgement = Judge.judge(population.history(worker), options);
                 results.write(population.workerId(worker), judgement);
                 summary.add(
-                        group(intake, population.numberInBuilder(worker)),
+                        register.groups.get(worker),
                         judgement.determinations().stream().map(CountedTest::of).toList());
                 workers++;
                 determinations += judgement.determinations().size();
             }
         }
-    }
-
-    /** @param worker by the number that the intake knows */
-    private static Group group(Intake intake, int worker) {
-        return Group.of(given(intake.siteOf(worker)), given(intake.departmentOf(worker)));
     }
 
     private static Optional<String> given(String text) {
@@ -197,6 +216,22 @@ final class Evaluation {
                 ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
 
+        private final Optional<CsvFile> findings =
+                options.ruleSet().furtherRules().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(file(
+                                FINDINGS,
+                                "worker_id",
+                                "test_date",
+                                "purpose",
+                                "ear",
+                                "rule_set",
+                                "rule",
+                                "answer",
+                                "unverified",
+                                "source",
+                                "working"));
+
         ResultFiles() throws IOException {}
 
         void write(String workerId, WorkerJudgement judgement) {
@@ -213,6 +248,7 @@ final class Evaluation {
                         followUp.ears().word(),
                         followUp.isOverdue(options.asOf()) ? "overdue" : "open");
             }
+            findings.ifPresent(file -> judgement.findings().forEach(finding -> writeFinding(file, workerId, finding)));
             proposals.ifPresent(
                     file -> judgement.proposals().forEach(proposal -> writeProposal(file, workerId, proposal)));
         }
@@ -231,6 +267,20 @@ final class Evaluation {
             }
         }
 
+        private void writeFinding(CsvFile file, String workerId, Finding finding) {
+            file.write(
+                    workerId,
+                    finding.test().date().toString(),
+                    finding.test().purpose().word(),
+                    finding.ears().word(),
+                    options.ruleSet().word(),
+                    finding.rule().word(),
+                    finding.verdict().word(),
+                    finding.rule().provenance() == Provenance.UNVERIFIED ? "unverified" : "",
+                    finding.rule().basis().place(),
+                    RuleWording.of(finding).stream().map(Sentence::text).collect(Collectors.joining(" ")));
+        }
+
         @Override
         public void close() throws IOException {
             determinationRows.close();
@@ -240,6 +290,9 @@ final class Evaluation {
             }
             if (workings.isPresent()) {
                 workings.get().close();
+            }
+            if (findings.isPresent()) {
+                findings.get().close();
             }
         }
     }

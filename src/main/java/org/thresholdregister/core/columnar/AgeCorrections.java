@@ -1,11 +1,10 @@
 package org.thresholdregister.core.columnar;
 
-import java.util.List;
-import org.thresholdregister.core.aging.AgeCorrectionTable;
+import org.thresholdregister.core.aging.AgeTables;
 import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.Frequency;
 
-/** The age corrections of the averaged frequencies, in dB, by sex and age: one by one, and their sum. */
+/** The age corrections at 2000, 3000 and 4000 Hz, in dB, by sex and age: one by one, and their sum. */
 final class AgeCorrections {
 
     /** The ages that are looked up; the published tables are constant far inside of them. */
@@ -16,11 +15,11 @@ final class AgeCorrections {
     private final int[][] sums = new int[Sex.values().length][OLDEST + 1];
     private final int[][] values = new int[Sex.values().length][(OLDEST + 1) * FREQUENCIES];
 
-    AgeCorrections(List<Frequency> averaged) {
+    AgeCorrections(AgeTables tables) {
         for (Sex sex : Sex.values()) {
             for (int age = 0; age <= OLDEST; age++) {
-                for (Frequency frequency : averaged) {
-                    int correction = AgeCorrectionTable.of(sex).decibels(age, frequency);
+                for (Frequency frequency : Frequency.AVERAGED) {
+                    int correction = tables.of(sex).decibels(age, frequency);
                     values[sex.ordinal()][place(age, frequency)] = correction;
                     sums[sex.ordinal()][age] += correction;
                 }

@@ -5,9 +5,10 @@ import static org.thresholdregister.core.columnar.Population.NO_TEST;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.regulation.Answer;
 
 /**
- * What was answered for every test and ear, in plain arrays: 26 bytes a test, and 8 more where references are kept.
+ * What was answered for every test and ear, in plain arrays: 28 bytes a test, and 8 more where references are kept.
  * Several threads may fill in the tests of different workers.
  */
 final class Answers {
@@ -15,11 +16,12 @@ final class Answers {
     private static final int EARS = Ear.values().length;
     private static final Outcome[] OUTCOMES = Outcome.values();
     private static final Recordability[] RECORDABILITIES = Recordability.values();
-    private static final int OUTCOME_BITS = 4;
-    private static final int OUTCOME_MASK = (1 << OUTCOME_BITS) - 1;
+    private static final Answer[] ANSWERS = Answer.values();
+    private static final int BITS = 4;
+    private static final int MASK = (1 << BITS) - 1;
 
-    /** Outcome and recordability, each as its ordinal plus one; 0 where there is none. */
-    private final byte[] words;
+    /** Outcome, answer on the shift, and recordability, each as its ordinal plus one; 0 where there is none. */
+    private final short[] words;
 
     /** Tests are kept as their number plus one; 0 where there is none. */
     private final int[] baselines;
@@ -31,7 +33,7 @@ final class Answers {
 
     Answers(int tests, boolean withReferences) {
         int rows = Math.multiplyExact(tests, EARS);
-        words = new byte[rows];
+        words = new short[rows];
         baselines = new int[rows];
         settlingTests = new int[rows];
         decidingTests = new int[rows];
@@ -50,15 +52,20 @@ final class Answers {
         if (words[row] == 0) {
             throw new IllegalArgumentException("this test of this ear is not judged");
         }
-        return OUTCOMES[(words[row] & OUTCOME_MASK) - 1];
+        return OUTCOMES[(words[row] & MASK) - 1];
+    }
+
+    /** Whether the test shows a shift; only of a row that is compared with a baseline. */
+    Answer shift(int row) {
+        return ANSWERS[(words[row] >> BITS & MASK) - 1];
     }
 
     boolean hasRecordability(int row) {
-        return words[row] >> OUTCOME_BITS != 0;
+        return words[row] >> 2 * BITS != 0;
     }
 
     Recordability recordability(int row) {
-        return RECORDABILITIES[(words[row] >> OUTCOME_BITS) - 1];
+        return RECORDABILITIES[(words[row] >> 2 * BITS) - 1];
     }
 
     int baseline(int row) {
@@ -79,11 +86,12 @@ final class Answers {
 
     /** A row of which nothing else is asked. */
     void set(int row, Outcome outcome) {
-        words[row] = (byte) (outcome.ordinal() + 1);
+        words[row] = (short) (outcome.ordinal() + 1);
     }
 
-    void setCompared(int row, Outcome outcome, int baseline) {
+    void setCompared(int row, Outcome outcome, int baseline, Answer shift) {
         set(row, outcome);
+        words[row] |= (short) (shift.ordinal() + 1 << BITS);
         baselines[row] = baseline + 1;
     }
 
@@ -96,12 +104,13 @@ final class Answers {
             int row,
             Outcome outcome,
             int baseline,
+            Answer shift,
             int settlingTest,
             Recordability recordability,
             int decidingTest,
             int reference) {
-        words[row] = (byte) (outcome.ordinal() + 1 | recordability.ordinal() + 1 << OUTCOME_BITS);
-        baselines[row] = baseline + 1;
+        setCompared(row, outcome, baseline, shift);
+        words[row] |= (short) (recordability.ordinal() + 1 << 2 * BITS);
         settlingTests[row] = settlingTest + 1;
         decidingTests[row] = decidingTest + 1;
         if (references.length > 0) {

@@ -4,18 +4,18 @@ import static org.thresholdregister.core.columnar.Population.NO_DAY;
 import static org.thresholdregister.core.columnar.Population.NO_TEST;
 import static org.thresholdregister.core.columnar.WorkerTests.NONE;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.RecordingRule;
 
 /**
  * Judges one worker after the other on the columns themselves, by the steps of
@@ -27,8 +27,9 @@ final class ColumnarWay {
     private static final FollowUpKind[] KINDS = FollowUpKind.values();
 
     private final WorkerColumns workers;
-    private final Limits limits;
+    private final AppliedRules rules;
     private final int asOf;
+    private final boolean appliesRevision;
     private final Answers answers;
     private final FollowUpColumns followUps;
     private final WorkerTests tests;
@@ -37,6 +38,9 @@ final class ColumnarWay {
     /** For each ear, the test that recordability is measured from: the first baseline, then each case. */
     private final int[] references = new int[EARS.length];
 
+    /** For each ear, whether a loss from the first baseline was reported, where that is reported once. */
+    private final boolean[] reported = new boolean[EARS.length];
+
     /** What is owed on one test, by kind; {@link Population#NO_DAY} where nothing is. */
     private final int[] dueDays = new int[KINDS.length];
 
@@ -44,13 +48,18 @@ final class ColumnarWay {
     private boolean owesSomething;
 
     ColumnarWay(
-            Population population, JudgingOptions options, Limits limits, Answers answers, FollowUpColumns followUps) {
+            Population population,
+            JudgingOptions options,
+            AppliedRules rules,
+            Answers answers,
+            FollowUpColumns followUps) {
         this.workers = population.workers();
-        this.limits = limits;
+        this.rules = rules;
         this.asOf = Math.toIntExact(options.asOf().toEpochDay());
+        this.appliesRevision = options.baselineRevision() == BaselineRevision.APPLY;
         this.answers = answers;
         this.followUps = followUps;
-        this.tests = new WorkerTests(population, options, limits);
+        this.tests = new WorkerTests(population, options, rules);
         this.decisions = new WorkerDecisions(population, options);
         Arrays.fill(dueDays, NO_DAY);
     }
@@ -58,7 +67,7 @@ final class ColumnarWay {
     /**
      * Judges a worker.
      *
-     * @return false, with nothing done, where somebody chose another baseline or set a test aside
+     * @return false, with nothing done, where the baseline may move or somebody set a test aside
      */
     boolean judge(int worker) {
         decisions.load(worker);
@@ -66,7 +75,11 @@ final class ColumnarWay {
             return false;
         }
         tests.load(worker);
+        if (appliesRevision && (!tests.showNoShift() || tests.mayRevise())) {
+            return false;
+        }
         Arrays.fill(references, tests.baseline());
+        Arrays.fill(reported, false);
         int firstFollowUp = followUps.size();
         for (int test = 0; test < tests.size(); test++) {
             for (int ear = 0; ear < EARS.length; ear++) {
@@ -79,6 +92,11 @@ final class ColumnarWay {
         return true;
     }
 
+    /** Whether the worker who was judged last may get another baseline by revision. */
+    boolean mayRevise() {
+        return tests.mayRevise();
+    }
+
     private void judge(int test, int ear) {
         int row = Answers.row(tests.number(test), ear);
         int baseline = tests.baseline();
@@ -87,30 +105,29 @@ final class ColumnarWay {
         } else if (test == baseline) {
             answers.set(row, Outcome.BASELINE);
         } else if (tests.resolved(test) != NONE) {
-            answers.setCompared(row, Outcome.RETEST, tests.number(baseline));
+            answers.setCompared(row, Outcome.RETEST, tests.number(baseline), tests.shift(test, ear));
         } else {
             judgeByItself(row, test, ear);
         }
     }
 
     private void judgeByItself(int row, int test, int ear) {
-        int retest = tests.lastRetest(test);
+        int retest = tests.countingRetest(test);
         Answer answerOfRetest = retest == NONE ? Answer.UNDECIDED : tests.shift(retest, ear);
         int settling = answerOfRetest == Answer.UNDECIDED ? test : retest;
         Outcome outcome = Outcome.of(tests.shift(test, ear), answerOfRetest, isWindowOpen(test));
-        // Only a shift that stands is asked whether it belongs on the log.
-        int deciding = outcome == Outcome.CONFIRMED ? settling : NONE;
+        int deciding = decidingTest(test, outcome, settling);
         int reference = references[ear];
         TestDecisions decided = decisionsAbout(test, deciding, ear);
-        Recordability recordable =
-                isNotWorkRelated(decided) ? Recordability.NO : recordability(outcome, deciding, reference, ear);
+        Recordability recordable = recordability(outcome, deciding, reference, ear, decided);
         if (recordable == Recordability.YES && !isLinedOut(decided)) {
-            references[ear] = deciding;
+            keepCase(deciding, ear);
         }
         answers.setJudged(
                 row,
                 outcome,
                 tests.number(tests.baseline()),
+                tests.shift(test, ear),
                 tests.number(settling),
                 recordable,
                 deciding == NONE ? NO_TEST : tests.number(deciding),
@@ -119,10 +136,24 @@ final class ColumnarWay {
     }
 
     private boolean isWindowOpen(int test) {
-        return asOf <= tests.day(test) + limits.retestDays();
+        return asOf <= rules.lastRetestDay(tests.day(test));
     }
 
-    private Recordability recordability(Outcome outcome, int deciding, int reference, int ear) {
+    /** The test that the question of the log is asked of: only a shift that stands has to answer it by itself. */
+    private int decidingTest(int test, Outcome outcome, int settling) {
+        if (rules.recording() instanceof RecordingRule.None) {
+            return NONE;
+        }
+        return outcome == Outcome.CONFIRMED ? settling : appliesRevision ? test : NONE;
+    }
+
+    private Recordability recordability(Outcome outcome, int deciding, int reference, int ear, TestDecisions decided) {
+        if (rules.recording() instanceof RecordingRule.None) {
+            return Recordability.NOT_ASKED;
+        }
+        if (isNotWorkRelated(decided)) {
+            return Recordability.NO;
+        }
         return switch (outcome) {
             case CONFIRMED -> ofStandingShift(deciding, reference, ear);
             case AWAITING_RETEST -> Recordability.AWAITING_RETEST;
@@ -134,12 +165,27 @@ final class ColumnarWay {
     }
 
     private Recordability ofStandingShift(int deciding, int reference, int ear) {
-        Answer shifted = tests.shift(reference, deciding, ear);
-        boolean isLaterReference = reference != tests.baseline();
-        if (isLaterReference && (shifted == Answer.NO || tests.day(deciding) <= tests.day(reference))) {
-            return Recordability.ALREADY_RECORDED;
+        Answer shifted = tests.caseShift(reference, deciding, ear);
+        return switch (rules.recording()) {
+            case RecordingRule.ShiftAndLevel ignored -> {
+                boolean isHeld = reference != tests.baseline()
+                        && (shifted == Answer.NO || tests.day(deciding) <= tests.day(reference));
+                yield isHeld
+                        ? Recordability.ALREADY_RECORDED
+                        : Recordability.of(shifted.and(tests.caseLevel(deciding, ear)));
+            }
+            case RecordingRule.LargeShift ignored ->
+                shifted == Answer.YES && reported[ear] ? Recordability.ALREADY_RECORDED : Recordability.of(shifted);
+            case RecordingRule.None ignored -> Recordability.NOT_ASKED;
+        };
+    }
+
+    private void keepCase(int deciding, int ear) {
+        if (rules.recording() instanceof RecordingRule.LargeShift) {
+            reported[ear] = true;
+        } else {
+            references[ear] = deciding;
         }
-        return Recordability.of(shifted.and(tests.levelReached(deciding, ear)));
     }
 
     /** A decision may name the test, any retest of it, or the test that settled the question of the log. */
@@ -154,7 +200,7 @@ final class ColumnarWay {
         if (day == tests.day(test)) {
             return true;
         }
-        for (int retest = test + 1; retest <= tests.lastRetest(test); retest++) {
+        for (int retest = test + 1; retest < tests.size() && tests.isInWindow(retest, test); retest++) {
             if (tests.resolved(retest) == test && tests.day(retest) == day) {
                 return true;
             }
@@ -184,15 +230,14 @@ final class ColumnarWay {
             int deciding,
             TestDecisions decided) {
         if (outcome == Outcome.AWAITING_RETEST || recordable == Recordability.AWAITING_RETEST) {
-            owe(FollowUpKind.RETEST, tests.day(test) + limits.retestDays(), ear);
+            owe(FollowUpKind.RETEST, rules.lastRetestDay(tests.day(test)), ear);
         }
-        if ((outcome == Outcome.AWAITING_RETEST || outcome == Outcome.CONFIRMED)
-                && !decided.has(DecisionKind.NOTICE_GIVEN)) {
-            owe(FollowUpKind.NOTICE, tests.day(settling) + limits.noticeDays(), ear);
+        int notifyBy = rules.notifyByDay(outcome, tests.day(settling));
+        if (notifyBy != NO_DAY && !decided.has(DecisionKind.NOTICE_GIVEN)) {
+            owe(FollowUpKind.NOTICE, notifyBy, ear);
         }
         if (recordable == Recordability.YES && decided.entry().isEmpty()) {
-            int days = deciding == test ? limits.recordWithoutRetestDays() : limits.recordAfterRetestDays();
-            owe(FollowUpKind.RECORD, tests.day(deciding) + days, ear);
+            owe(FollowUpKind.RECORD, rules.recordByDay(tests.day(deciding), deciding != test), ear);
         }
     }
 
@@ -225,16 +270,15 @@ final class ColumnarWay {
     private void addNextTest(int worker) {
         if (tests.size() > 0) {
             int last = tests.day(tests.size() - 1);
-            addIfStillOwed(worker, FollowUpKind.ANNUAL_TEST, Deadlines.annualTestBy(LocalDate.ofEpochDay(last)), last);
+            addIfStillOwed(worker, FollowUpKind.ANNUAL_TEST, rules.nextTestBy(tests.day(0), last), last);
         } else if (workers.enrolledFrom(worker) != NO_DAY) {
-            LocalDate enrolledFrom = LocalDate.ofEpochDay(workers.enrolledFrom(worker));
-            addIfStillOwed(worker, FollowUpKind.BASELINE_TEST, Deadlines.baselineTestBy(enrolledFrom), NO_DAY);
+            int due = rules.baselineTestBy(workers.enrolledFrom(worker));
+            addIfStillOwed(worker, FollowUpKind.BASELINE_TEST, due, NO_DAY);
         }
     }
 
     /** A test is owed neither to someone who has left nor to someone who will have left when it falls due. */
-    private void addIfStillOwed(int worker, FollowUpKind kind, LocalDate due, int testDay) {
-        int dueDay = Math.toIntExact(due.toEpochDay());
+    private void addIfStillOwed(int worker, FollowUpKind kind, int dueDay, int testDay) {
         int endDay = workers.endDay(worker);
         if (endDay == NO_DAY || asOf <= endDay && dueDay <= endDay) {
             followUps.add(kind, dueDay, testDay, Ears.BOTH);

@@ -15,14 +15,14 @@ import org.thresholdregister.core.judging.Outcome;
 
 /**
  * What was determined about every test and ear of a population, and what is owed to its workers. Immutable, and safe to
- * read from several threads. Everything that a determination rests on is told by a {@link JudgedRow}; sentences need
- * {@code Judge} and {@link Population#history}.
+ * read from several threads. A {@link JudgedRow} tells what a determination rests on. Sentences, and what the rules beside
+ * the shift find, are not kept: they are for {@code Judge}, who is given {@link Population#history}.
  */
 public final class JudgedPopulation {
 
     private final Population population;
     private final JudgingOptions options;
-    private final Limits limits;
+    private final AppliedRules rules;
     private final Answers answers;
     /** Where each worker's follow-ups begin; one more entry than workers. */
     private final int[] firstFollowUps;
@@ -33,14 +33,14 @@ public final class JudgedPopulation {
     JudgedPopulation(
             Population population,
             JudgingOptions options,
-            Limits limits,
+            AppliedRules rules,
             Answers answers,
             int[] firstFollowUps,
             FollowUpColumns followUps,
             Map<Integer, List<BaselineChange>> proposals) {
         this.population = population;
         this.options = options;
-        this.limits = limits;
+        this.rules = rules;
         this.answers = answers;
         this.firstFollowUps = firstFollowUps;
         this.followUps = followUps;
@@ -67,7 +67,7 @@ public final class JudgedPopulation {
 
     /** A reader of determinations, which stands on none yet. For one thread. */
     public JudgedRow newRow() {
-        return new JudgedRow(population, options, limits, answers);
+        return new JudgedRow(population, rules, answers);
     }
 
     /**

@@ -6,10 +6,9 @@ import static org.thresholdregister.core.columnar.Population.NO_TEST;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.thresholdregister.core.aging.AgeCorrection;
+import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
-import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
@@ -31,10 +30,9 @@ public final class JudgedRow {
 
     private final Population population;
     private final WorkerColumns workers;
-    private final Limits limits;
+    private final AppliedRules rules;
     private final Answers answers;
-    private final AgeCorrections ages;
-    private final boolean withAgeCorrection;
+    private final @Nullable AgeCorrections ages;
     /** Where the averaged frequencies of each ear stand among a test's thresholds. */
     private final int[][] averagedPlaces;
 
@@ -56,14 +54,13 @@ public final class JudgedRow {
     private int lowestShiftSum;
     private int highestShiftSum;
 
-    JudgedRow(Population population, JudgingOptions options, Limits limits, Answers answers) {
+    JudgedRow(Population population, AppliedRules rules, Answers answers) {
         this.population = population;
         this.workers = population.workers();
-        this.limits = limits;
-        this.ages = limits.ageCorrections();
-        this.averagedPlaces = limits.placesByEar();
+        this.rules = rules;
+        this.averagedPlaces = AppliedRules.averagedPlaces();
         this.answers = answers;
-        this.withAgeCorrection = options.ageCorrection() == AgeCorrection.ON;
+        this.ages = rules.ageCorrections().orElse(null);
     }
 
     /**
@@ -80,7 +77,7 @@ public final class JudgedRow {
         }
         baseline = answers.baseline(row);
         sex = workers.sex(worker);
-        boolean needsAge = withAgeCorrection && isCompared() && workers.birthDay(worker) != NO_DAY;
+        boolean needsAge = ages != null && isCompared() && workers.birthDay(worker) != NO_DAY;
         birth = needsAge ? CalendarDays.monthAndDay(workers.birthDay(worker)) : NO_NUMBER;
         ageAtBaseline = needsAge ? age(baseline) : NO_NUMBER;
         ageAtTest = needsAge ? age(test) : NO_NUMBER;
@@ -96,12 +93,9 @@ public final class JudgedRow {
         lowestLevelSum = lowestLevelSum(test);
         highestLevelSum = highestLevelSum(test);
         if (isCompared()) {
-            lowestShiftSum = lowestLevelSum
-                    - highestLevelSum(baseline)
-                    - (isAllowanceKnown() ? allowanceSum(ageAtBaseline, ageAtTest) : Ranges.UNBOUNDED);
-            highestShiftSum = highestLevelSum
-                    - lowestLevelSum(baseline)
-                    - (isAllowanceKnown() ? allowanceSum(ageAtBaseline, ageAtTest) : 0);
+            int allowance = leastAllowanceSum(ageAtBaseline, ageAtTest);
+            lowestShiftSum = lowestLevelSum - highestLevelSum(baseline) - allowance - openAllowance();
+            highestShiftSum = highestLevelSum - lowestLevelSum(baseline) - allowance;
         }
     }
 
@@ -121,13 +115,18 @@ public final class JudgedRow {
         return sum;
     }
 
-    private int allowanceSum(int ageBefore, int ageNow) {
-        return withAgeCorrection ? ages.sum(sex, ageNow) - ages.sum(sex, ageBefore) : 0;
+    /** Where birth date or sex is not on record, the allowance is nothing or more. */
+    private int leastAllowanceSum(int ageBefore, int ageNow) {
+        return ages != null && isAllowanceKnown() ? ages.sum(sex, ageNow) - ages.sum(sex, ageBefore) : 0;
     }
 
-    /** Where birth date or sex is not on record, the allowance is nothing or more. */
+    /** How much more than its least the allowance may be. */
+    private int openAllowance() {
+        return isAllowanceKnown() ? 0 : Ranges.UNBOUNDED;
+    }
+
     private boolean isAllowanceKnown() {
-        return !withAgeCorrection || birth != NO_NUMBER && sex != WorkerColumns.NO_SEX;
+        return ages == null || birth != NO_NUMBER && sex != WorkerColumns.NO_SEX;
     }
 
     public int test() {
@@ -190,7 +189,7 @@ public final class JudgedRow {
         if (!isCompared() || !isAllowanceKnown()) {
             return NO_NUMBER;
         }
-        return withAgeCorrection ? ages.at(sex, ageAtTest, frequency) - ages.at(sex, ageAtBaseline, frequency) : 0;
+        return ages == null ? 0 : ages.at(sex, ageAtTest, frequency) - ages.at(sex, ageAtBaseline, frequency);
     }
 
     /** The sum of the three shifts in dB after the allowance, or {@link #NO_NUMBER}. */
@@ -198,12 +197,9 @@ public final class JudgedRow {
         return isCompared() ? plain(lowestShiftSum, highestShiftSum) : NO_NUMBER;
     }
 
-    /** Whether the test itself shows a standard threshold shift; empty where it is compared with nothing. */
+    /** Whether the test itself shows what the rule set calls a shift; empty where it is compared with nothing. */
     public Optional<Answer> standardShift() {
-        return isCompared()
-                ? ANSWERS.get(Ranges.isAtLeast(lowestShiftSum, highestShiftSum, limits.shiftSumDb())
-                        .ordinal())
-                : Optional.empty();
+        return isCompared() ? ANSWERS.get(answers.shift(row).ordinal()) : Optional.empty();
     }
 
     /** The sum of the levels that are averaged, in dB HL, never age-corrected, or {@link #NO_NUMBER}. */
@@ -214,23 +210,19 @@ public final class JudgedRow {
     /** The last day on which a retest may settle the question, or {@link Population#NO_DAY}. */
     public int retestByDay() {
         boolean waits = outcome() == Outcome.AWAITING_RETEST || isRecordable(Recordability.AWAITING_RETEST);
-        return waits ? population.day(test) + limits.retestDays() : NO_DAY;
+        return waits ? rules.lastRetestDay(population.day(test)) : NO_DAY;
     }
 
     /** By when the worker is to be told, or {@link Population#NO_DAY}. */
     public int notifyByDay() {
-        boolean tell = outcome() == Outcome.AWAITING_RETEST || outcome() == Outcome.CONFIRMED;
-        return tell ? population.day(answers.settlingTest(row)) + limits.noticeDays() : NO_DAY;
+        int settling = answers.settlingTest(row);
+        return settling == NO_TEST ? NO_DAY : rules.notifyByDay(outcome(), population.day(settling));
     }
 
-    /** By when the case is to be on the log, or {@link Population#NO_DAY}. */
+    /** By when the case is to be recorded, or {@link Population#NO_DAY}. */
     public int recordByDay() {
-        if (!isRecordable(Recordability.YES)) {
-            return NO_DAY;
-        }
         int deciding = answers.decidingTest(row);
-        return population.day(deciding)
-                + (deciding == test ? limits.recordWithoutRetestDays() : limits.recordAfterRetestDays());
+        return isRecordable(Recordability.YES) ? rules.recordByDay(population.day(deciding), deciding != test) : NO_DAY;
     }
 
     private boolean isRecordable(Recordability answer) {
@@ -260,7 +252,7 @@ public final class JudgedRow {
             return NO_NUMBER;
         }
         int deciding = answers.decidingTest(row);
-        int allowance = withAgeCorrection ? allowanceSum(age(reference), age(deciding)) : 0;
+        int allowance = ages == null ? 0 : leastAllowanceSum(age(reference), age(deciding));
         return plain(
                 lowestLevelSum(deciding) - highestLevelSum(reference) - allowance,
                 highestLevelSum(deciding) - lowestLevelSum(reference) - allowance);

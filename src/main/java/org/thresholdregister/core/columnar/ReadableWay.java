@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.baseline.BaselineChange;
+import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
@@ -50,6 +51,16 @@ final class ReadableWay {
                     owed.testDate().map(ReadableWay::day).orElse(NO_DAY),
                     owed.ears());
         }
+        keepProposals(worker, judgement);
+    }
+
+    /** Only finds the baseline revisions to propose. */
+    void propose(int worker) {
+        keepProposals(
+                worker, Judge.judge(population.history(worker), options.withBaselineRevision(BaselineRevision.APPLY)));
+    }
+
+    private void keepProposals(int worker, WorkerJudgement judgement) {
         if (!judgement.proposals().isEmpty()) {
             proposals.put(worker, judgement.proposals());
         }
@@ -65,13 +76,15 @@ final class ReadableWay {
                 answers.setCompared(
                         row,
                         retest.outcome(),
-                        number(worker, retest.comparison().earlier()));
+                        number(worker, retest.comparison().earlier()),
+                        retest.comparison().isShift());
             case Determination.Judged judged -> {
                 Optional<Recording.Comparison> forLog = judged.recording().comparison();
                 answers.setJudged(
                         row,
                         judged.outcome(),
                         number(worker, judged.comparison().earlier()),
+                        judged.comparison().isShift(),
                         number(worker, judged.settledBy()),
                         judged.recording().answer(),
                         forLog.map(comparison -> number(worker, comparison.decidingTest()))

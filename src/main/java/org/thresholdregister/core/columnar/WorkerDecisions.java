@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.IntPredicate;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
 import org.thresholdregister.core.judging.JudgingOptions;
 
@@ -41,7 +40,7 @@ final class WorkerDecisions {
     /** Whether one of them changes which tests are compared, and with what. */
     boolean changeComparisons() {
         for (Decision decision : seen) {
-            if (decision.kind() == DecisionKind.BASELINE || decision.kind() == DecisionKind.INVALID_TEST) {
+            if (decision.kind().changesComparisons()) {
                 return true;
             }
         }

@@ -2,7 +2,7 @@ package org.thresholdregister.core.columnar;
 
 import static org.thresholdregister.core.columnar.Population.NO_DAY;
 
-import org.thresholdregister.core.aging.AgeCorrection;
+import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.judging.JudgingOptions;
@@ -22,9 +22,10 @@ final class WorkerTests {
 
     private final Population population;
     private final WorkerColumns workers;
-    private final Limits limits;
+    private final AppliedRules rules;
     private final int asOf;
-    private final boolean withAgeCorrection;
+    private final @Nullable AgeCorrections ages;
+    private final boolean isFirstRetestCounted;
     /** Where the averaged frequencies of each ear stand among a test's thresholds. */
     private final int[][] averagedPlaces;
 
@@ -37,20 +38,21 @@ final class WorkerTests {
     private int[] occasions = new int[EXPECTED];
     private int[] ageCorrections = new int[EXPECTED];
     private int[] resolved = new int[EXPECTED];
-    private int[] lastRetests = new int[EXPECTED];
+    private int[] countingRetests = new int[EXPECTED];
     /** Ends of the level sums and the shift from the baseline, for each test and ear. */
     private int[] lowest = new int[EXPECTED * EARS];
 
     private int[] highest = new int[EXPECTED * EARS];
     private Answer[] shifts = new Answer[EXPECTED * EARS];
 
-    WorkerTests(Population population, JudgingOptions options, Limits limits) {
+    WorkerTests(Population population, JudgingOptions options, AppliedRules rules) {
         this.population = population;
         this.workers = population.workers();
-        this.limits = limits;
+        this.rules = rules;
         this.asOf = Math.toIntExact(options.asOf().toEpochDay());
-        this.withAgeCorrection = options.ageCorrection() == AgeCorrection.ON;
-        this.averagedPlaces = limits.placesByEar();
+        this.ages = rules.ageCorrections().orElse(null);
+        this.isFirstRetestCounted = rules.isFirstRetestCounted();
+        this.averagedPlaces = AppliedRules.averagedPlaces();
     }
 
     void load(int worker) {
@@ -60,9 +62,8 @@ final class WorkerTests {
             makeRoom(end - first);
         }
         boolean ageIsKnown = workers.birthDay(worker) != NO_DAY && workers.sex(worker) != WorkerColumns.NO_SEX;
-        boolean corrects = withAgeCorrection && ageIsKnown;
-        openAllowance = withAgeCorrection && !ageIsKnown ? Ranges.UNBOUNDED : 0;
-        int birth = corrects ? CalendarDays.monthAndDay(workers.birthDay(worker)) : 0;
+        int birth = ageIsKnown ? CalendarDays.monthAndDay(workers.birthDay(worker)) : 0;
+        openAllowance = ages != null && !ageIsKnown ? Ranges.UNBOUNDED : 0;
         size = 0;
         baseline = NONE;
         for (int number = first; number < end; number++) {
@@ -74,12 +75,10 @@ final class WorkerTests {
                 }
                 numbers[size] = number;
                 occasions[size] = occasion;
-                ageCorrections[size] = corrects
-                        ? limits.ageCorrections()
-                                .sum(
-                                        workers.sex(worker),
-                                        CalendarDays.completedYears(
-                                                birth, CalendarDays.monthAndDay(Occasion.day(occasion))))
+                ageCorrections[size] = ages != null && ageIsKnown
+                        ? ages.sum(
+                                workers.sex(worker),
+                                CalendarDays.completedYears(birth, CalendarDays.monthAndDay(Occasion.day(occasion))))
                         : 0;
                 sumLevels(number, size * EARS);
                 size++;
@@ -94,7 +93,7 @@ final class WorkerTests {
         occasions = new int[tests];
         ageCorrections = new int[tests];
         resolved = new int[tests];
-        lastRetests = new int[tests];
+        countingRetests = new int[tests];
         lowest = new int[tests * EARS];
         highest = new int[tests * EARS];
         shifts = new Answer[tests * EARS];
@@ -117,10 +116,10 @@ final class WorkerTests {
     private void compareAll() {
         for (int test = 0; test < size; test++) {
             resolved[test] = NONE;
-            lastRetests[test] = NONE;
+            countingRetests[test] = NONE;
             if (isCompared(test)) {
                 for (int ear = 0; ear < EARS; ear++) {
-                    shifts[test * EARS + ear] = shift(baseline, test, ear);
+                    shifts[test * EARS + ear] = changeReaches(rules.shiftSumDb(), baseline, test, ear);
                 }
                 if (purpose(test) == TestPurpose.RETEST) {
                     resolve(test);
@@ -129,16 +128,22 @@ final class WorkerTests {
         }
     }
 
-    /** A retest answers for the latest test whose window it falls in. */
+    /** A retest answers for the latest test that opens a window and whose window it falls in. */
     private void resolve(int retest) {
-        int firstDay = day(retest) - limits.retestDays();
-        for (int test = retest - 1; test > baseline && day(test) >= firstDay; test--) {
+        for (int test = retest - 1; test > baseline && isInWindow(retest, test); test--) {
             if (opensWindow(test)) {
                 resolved[retest] = test;
-                lastRetests[test] = retest;
+                if (!isFirstRetestCounted || countingRetests[test] == NONE) {
+                    countingRetests[test] = retest;
+                }
                 return;
             }
         }
+    }
+
+    /** Whether a test is so soon after an earlier one that it may be its retest. */
+    boolean isInWindow(int later, int test) {
+        return day(later) <= rules.lastRetestDay(day(test));
     }
 
     private boolean opensWindow(int test) {
@@ -176,30 +181,71 @@ final class WorkerTests {
         return resolved[test];
     }
 
-    /** The last retest that may take this test's place, or {@link #NONE}. */
-    int lastRetest(int test) {
-        return lastRetests[test];
+    /** The retest that takes this test's place where it can answer, or {@link #NONE}. */
+    int countingRetest(int test) {
+        return countingRetests[test];
     }
 
-    /** Whether a compared test shows a standard threshold shift from the baseline. */
+    /** Whether a compared test shows a shift from the baseline. */
     Answer shift(int test, int ear) {
         return shifts[test * EARS + ear];
     }
 
-    /** Whether there is a standard threshold shift from the one test to the other. */
-    Answer shift(int earlier, int later, int ear) {
+    /** Whether the one test shows a shift from the other that is large enough for a case. */
+    Answer caseShift(int earlier, int later, int ear) {
+        return changeReaches(rules.caseShiftSumDb(), earlier, later, ear);
+    }
+
+    /** Whether the level is high enough for a case. */
+    Answer caseLevel(int test, int ear) {
+        int row = test * EARS + ear;
+        return Ranges.isAtLeast(lowest[row], highest[row], rules.caseLevelSumDb());
+    }
+
+    private Answer changeReaches(int sumDb, int earlier, int later, int ear) {
         int before = earlier * EARS + ear;
         int now = later * EARS + ear;
         int allowance = ageCorrections[later] - ageCorrections[earlier];
         return Ranges.isAtLeast(
                 lowest[now] - highest[before] - allowance - openAllowance,
                 highest[now] - lowest[before] - allowance,
-                limits.shiftSumDb());
+                sumDb);
     }
 
-    /** Whether the level is high enough for the log. */
-    Answer levelReached(int test, int ear) {
-        int row = test * EARS + ear;
-        return Ranges.isAtLeast(lowest[row], highest[row], limits.levelSumDb());
+    /** Whether no test shows a shift from the baseline, nor may show one. */
+    boolean showNoShift() {
+        for (int row = (baseline + 1) * EARS; row < size * EARS; row++) {
+            if (shifts[row] != Answer.NO) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Whether an ear may get another baseline by revision, for which it needs two tests that are clearly better than the
+     * first baseline or two that show a shift from it.
+     */
+    boolean mayRevise() {
+        for (int ear = 0; ear < EARS; ear++) {
+            int better = 0;
+            int worse = 0;
+            for (int test = baseline + 1; test < size; test++) {
+                better += isImproved(test, ear) ? 1 : 0;
+                worse += shift(test, ear) == Answer.YES ? 1 : 0;
+            }
+            if (better > 1 || worse > 1) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isImproved(int test, int ear) {
+        int before = baseline * EARS + ear;
+        int now = test * EARS + ear;
+        return Ranges.isPlain(lowest[before], highest[before])
+                && Ranges.isPlain(lowest[now], highest[now])
+                && lowest[before] - lowest[now] >= rules.improvementSumDb();
     }
 }

@@ -1,6 +1,7 @@
 package org.thresholdregister.core.judging;
 
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.NoticeRule;
 
 /** What became of one test of one ear. */
 public enum Outcome {
@@ -27,10 +28,10 @@ public enum Outcome {
     }
 
     /**
-     * What becomes of a test that is judged by itself.
+     * What becomes of a test whose place a retest may take.
      *
-     * @param own whether the test shows a standard threshold shift
-     * @param retest whether its last retest does; undecided where there is none that can say
+     * @param own whether the test shows a shift
+     * @param retest whether its retest does; undecided where there is none that can say
      * @param windowIsOpen whether a retest may still take the test's place
      */
     public static Outcome of(Answer own, Answer retest, boolean windowIsOpen) {
@@ -43,6 +44,15 @@ public enum Outcome {
                     case NO -> NO_SHIFT;
                     case UNDECIDED -> UNDECIDED;
                 };
+        };
+    }
+
+    /** Whether the worker is told of it, where the rule set names this occasion. */
+    public boolean isToldWhere(NoticeRule.Occasion occasion) {
+        return switch (occasion) {
+            case SHIFT -> this == AWAITING_RETEST || this == CONFIRMED;
+            case CONFIRMED_SHIFT -> this == CONFIRMED;
+            case EVERY_TEST -> true;
         };
     }
 

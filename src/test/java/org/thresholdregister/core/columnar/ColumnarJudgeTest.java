@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -26,14 +27,15 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.judging.RandomHistories;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.recording.Recording.Comparison;
 import org.thresholdregister.core.regulation.Answer;
-import org.thresholdregister.core.shift.FrequencyShift;
+import org.thresholdregister.core.rules.Holidays;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /** The columns say of random populations, cell by cell, what the readable rules say. */
@@ -45,24 +47,39 @@ class ColumnarJudgeTest {
     private static final List<LocalDate> DAYS = List.of(
             LocalDate.of(2016, 2, 29), LocalDate.of(2017, 6, 15), LocalDate.of(2020, 1, 1), LocalDate.of(2040, 1, 1));
 
+    private static final Holidays HOLIDAYS =
+            new Holidays(Set.of(LocalDate.of(2016, 3, 7), LocalDate.of(2017, 6, 23), LocalDate.of(2018, 1, 1)));
+
     @Test
     void everyCellIsTheSameWithoutDecisions() {
-        assertSame(population(41, false), BaselineRevision.OFF);
+        assertSame(RuleSets.OSHA, population(41, false), BaselineRevision.OFF);
     }
 
     @Test
     void everyCellIsTheSameWithDecisions() {
-        assertSame(population(42, true), BaselineRevision.OFF);
+        assertSame(RuleSets.OSHA, population(42, true), BaselineRevision.OFF);
     }
 
     @Test
     void everyCellIsTheSameWhereRevisionsAreProposed() {
-        assertSame(population(43, true), BaselineRevision.PROPOSE);
+        assertSame(RuleSets.OSHA, population(43, true), BaselineRevision.PROPOSE);
     }
 
     @Test
     void everyCellIsTheSameWhereRevisionsAreApplied() {
-        assertSame(population(44, true), BaselineRevision.APPLY);
+        assertSame(RuleSets.OSHA, population(44, true), BaselineRevision.APPLY);
+    }
+
+    @Test
+    void everyCellIsTheSameUnderEveryRuleSet() {
+        List<WorkerHistory> withoutDecisions = population(45, false).subList(0, WORKERS / 10);
+        List<WorkerHistory> withDecisions = population(46, true).subList(0, WORKERS / 10);
+        for (RuleSet ruleSet : RuleSets.ALL) {
+            assertSame(ruleSet, withoutDecisions, BaselineRevision.OFF);
+            for (BaselineRevision revision : BaselineRevision.values()) {
+                assertSame(ruleSet, withDecisions, revision);
+            }
+        }
     }
 
     @Test
@@ -88,7 +105,10 @@ class ColumnarJudgeTest {
             }
         }
         assertThat(outcomes).containsExactlyInAnyOrder(Outcome.values());
-        assertThat(answers).containsExactlyInAnyOrder(Recordability.values());
+        assertThat(answers)
+                .containsExactlyInAnyOrder(Arrays.stream(Recordability.values())
+                        .filter(answer -> answer != Recordability.NOT_ASKED)
+                        .toArray(Recordability[]::new));
         assertThat(shifts).containsExactlyInAnyOrder(Answer.values());
     }
 
@@ -119,14 +139,14 @@ class ColumnarJudgeTest {
         return histories;
     }
 
-    private static void assertSame(List<WorkerHistory> histories, BaselineRevision revision) {
+    private static void assertSame(RuleSet ruleSet, List<WorkerHistory> histories, BaselineRevision revision) {
         Population population = Population.of(histories);
         Map<String, WorkerHistory> byId = new HashMap<>();
         histories.forEach(history -> byId.put(history.worker().workerId(), history));
         assertThat(population.workerCount()).isEqualTo(histories.size());
         for (AgeCorrection correction : AgeCorrection.values()) {
             for (LocalDate asOf : DAYS) {
-                JudgingOptions options = new JudgingOptions(asOf, RuleSet.OSHA, correction, revision);
+                JudgingOptions options = new JudgingOptions(asOf, ruleSet, correction, revision, HOLIDAYS);
                 JudgedPopulation judged = ColumnarJudge.judge(population, options);
                 JudgedRow row = judged.newRow();
                 for (int worker = 0; worker < population.workerCount(); worker++) {
@@ -192,10 +212,12 @@ class ColumnarJudgeTest {
                     .flatMap(row -> row.recording().comparison());
             Map<Frequency, Integer> shifts = new EnumMap<>(Frequency.class);
             Map<Frequency, Integer> allowances = new EnumMap<>(Frequency.class);
-            for (FrequencyShift at : shift.map(ThresholdShift::frequencies).orElse(List.of())) {
-                at.uncorrected().exact().ifPresent(decibels -> shifts.put(at.frequency(), decibels));
-                at.allowance().exact().ifPresent(decibels -> allowances.put(at.frequency(), decibels));
-            }
+            shift.ifPresent(compared -> {
+                for (Frequency frequency : Frequency.AVERAGED) {
+                    compared.at(frequency).uncorrected().exact().ifPresent(dB -> shifts.put(frequency, dB));
+                    compared.at(frequency).allowance().exact().ifPresent(dB -> allowances.put(frequency, dB));
+                }
+            });
             return new Cells(
                     determination.test().date(),
                     determination.test().purpose().word(),
@@ -206,7 +228,7 @@ class ColumnarJudgeTest {
                     shifts,
                     allowances,
                     shift.map(ThresholdShift::sum).map(DecibelRange::exact).orElse(OptionalInt.empty()),
-                    shift.map(ThresholdShift::isStandardThresholdShift),
+                    shift.map(ThresholdShift::isShift),
                     determination.levelSum().exact(),
                     determination.outcome(),
                     judged.map(row -> row.recording().answer()),
