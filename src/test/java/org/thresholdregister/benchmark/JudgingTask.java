@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 
 /** What everyone is asked to do: judge these files as of that day and write the determinations there. */
-record JudgingTask(Path roster, Path audiograms, LocalDate asOf, Path determinations) {
+public record JudgingTask(Path roster, Path audiograms, LocalDate asOf, Path determinations) {
+
+    static final String DETERMINATIONS = "determinations.csv";
 
     static JudgingTask of(BenchmarkFiles files, Path determinations) {
         return new JudgingTask(files.roster(), files.audiograms(), BenchmarkFiles.AS_OF, determinations);
@@ -27,5 +29,10 @@ record JudgingTask(Path roster, Path audiograms, LocalDate asOf, Path determinat
                 determinations.toString(),
                 "--as-of",
                 asOf.toString());
+    }
+
+    /** The same for {@code register evaluate}, which names its files itself and is told the folder only. */
+    JudgingTask withFolder() {
+        return new JudgingTask(roster, audiograms, asOf, determinations.getParent());
     }
 }

@@ -9,18 +9,16 @@ import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
 /** Judges files by {@code judge.sql} in DuckDB, in memory and on all cores, which are DuckDB's defaults. */
-final class SqlJudge {
+final class SqlJudge implements MeasuredJudging {
 
     static final String STAGES = "--stages";
 
     private static final Path AGE_TABLES = Path.of("src/main/resources/org/thresholdregister/core/aging");
-    private static final int ROUNDS = 3;
 
     private final String read;
     private final String judge;
@@ -39,22 +37,15 @@ final class SqlJudge {
         }
     }
 
-    /**
-     * Judges one task as a process of its own. With {@value #STAGES} it does so several times and says what each stage
-     * took.
-     */
-    static void main(String[] arguments) throws IOException, SQLException {
+    /** Judges one task as a process of its own; with {@value #STAGES}, over and over, to say what each stage took. */
+    static void main(String[] arguments) throws Exception {
         SqlJudge sql = load();
         JudgingTask task = JudgingTask.parse(arguments);
-        if (!List.of(arguments).contains(STAGES)) {
+        if (List.of(arguments).contains(STAGES)) {
+            System.out.print(sql.measureWarm(task).lines());
+        } else {
             sql.judge(task);
-            return;
         }
-        List<StageTimes> rounds = new ArrayList<>();
-        for (int round = 0; round < ROUNDS; round++) {
-            rounds.add(sql.measure(task));
-        }
-        System.out.print(StageTimes.medianOf(rounds).lines());
     }
 
     void judge(JudgingTask task) throws SQLException {
@@ -67,7 +58,8 @@ final class SqlJudge {
     }
 
     /** The last query of judging is a view, which the writing fills; here a table holds its result before it is written. */
-    private StageTimes measure(JudgingTask task) throws SQLException {
+    @Override
+    public StageTimes measure(JudgingTask task) throws SQLException {
         try (Connection database = open(task);
                 Statement statement = database.createStatement()) {
             long began = System.nanoTime();

@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the stages of judging a file set took, in seconds. A process says it in three lines, such as {@code read 0.125}. */
-record StageTimes(double readSeconds, double judgeSeconds, double writeSeconds) {
+public record StageTimes(double readSeconds, double judgeSeconds, double writeSeconds) {
 
-    static StageTimes ofNanoseconds(long read, long judge, long write) {
+    public static StageTimes ofNanoseconds(long read, long judge, long write) {
         return new StageTimes(read / 1e9, judge / 1e9, write / 1e9);
     }
 
