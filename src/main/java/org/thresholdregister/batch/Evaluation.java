@@ -2,6 +2,7 @@ package org.thresholdregister.batch;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -10,14 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.columnar.ColumnarJudge;
+import org.thresholdregister.core.columnar.JudgedPopulation;
+import org.thresholdregister.core.columnar.Population;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
@@ -39,7 +42,13 @@ final class Evaluation {
     /** What was done, for a closing line. */
     record Result(int workers, int determinations, Map<Effect, Integer> problems) {}
 
+    private static final String DETERMINATIONS = "determinations.csv";
+    private static final String FOLLOW_UPS = "followups.csv";
+    private static final String[] FOLLOW_UP_COLUMNS = {"worker_id", "kind", "due_date", "test_date", "ears", "state"};
     private static final String PROPOSALS = "baseline-proposals.csv";
+    private static final String[] PROPOSAL_COLUMNS = {
+        "worker_id", "ear", "kind", "from_date", "to_date", "evidence_dates", "reason"
+    };
     private static final String WORKINGS = "workings.csv";
 
     private final JudgingOptions options;
@@ -63,7 +72,11 @@ final class Evaluation {
             Files.createDirectories(folder);
             removeOptionalFilesOfAnEarlierRun();
             writeProblems(problems);
-            judge(intake);
+            if (canBeJudgedInColumns()) {
+                judgeInColumns(intake);
+            } else {
+                judge(intake);
+            }
             writeSummary(summary.rows());
             return new Result(workers, determinations, problemsByEffect);
         }
@@ -76,24 +89,67 @@ final class Evaluation {
         }
     }
 
+    /** Sentences need each worker judged at length, and columns know one rule set. */
+    private boolean canBeJudgedInColumns() {
+        return options.ruleSet() == RuleSet.OSHA && !withWorkings;
+    }
+
+    private void judgeInColumns(Intake intake) throws IOException {
+        Population population = intake.population();
+        JudgedPopulation judged = ColumnarJudge.judge(population, options);
+        try (OutputStream determinationRows = Files.newOutputStream(folder.resolve(DETERMINATIONS));
+                OutputStream followUpRows = Files.newOutputStream(folder.resolve(FOLLOW_UPS))) {
+            RowBytes.of(DeterminationsFile.columns(options)).writeTo(determinationRows);
+            RowBytes.of(FOLLOW_UP_COLUMNS).writeTo(followUpRows);
+            ColumnarResults results = new ColumnarResults(
+                    judged, worker -> group(intake, population.numberInBuilder(worker)), determinationRows, followUpRows);
+            determinations = results.writeTo(summary);
+        }
+        workers = population.workerCount();
+        if (options.baselineRevision() != BaselineRevision.OFF) {
+            try (CsvFile file = file(PROPOSALS, PROPOSAL_COLUMNS)) {
+                for (int worker = 0; worker < workers; worker++) {
+                    for (BaselineChange proposal : judged.proposals(worker)) {
+                        writeProposal(file, population.workerId(worker), proposal);
+                    }
+                }
+            }
+        }
+    }
+
     private void judge(Intake intake) throws IOException {
-        try (ResultFiles results = new ResultFiles();
-                Stream<WorkerHistory> histories = intake.histories()) {
-            histories.forEach(history -> {
-                WorkerJudgement judgement = Judge.judge(history, options);
-                String workerId = history.worker().workerId();
-                results.write(workerId, judgement);
+        Population population = intake.population();
+        try (ResultFiles results = new ResultFiles()) {
+            for (int worker = 0; worker < population.workerCount(); worker++) {
+                WorkerJudgement judgement = Judge.judge(population.history(worker), options);
+                results.write(population.workerId(worker), judgement);
                 summary.add(
-                        Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
+                        group(intake, population.numberInBuilder(worker)),
                         judgement.determinations().stream().map(CountedTest::of).toList());
                 workers++;
                 determinations += judgement.determinations().size();
-            });
+            }
         }
+    }
+
+    /** @param worker by the number that the intake knows */
+    private static Group group(Intake intake, int worker) {
+        return Group.of(given(intake.siteOf(worker)), given(intake.departmentOf(worker)));
     }
 
     private static Optional<String> given(String text) {
         return Optional.of(text).filter(some -> !some.isEmpty());
+    }
+
+    private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
+        file.write(
+                workerId,
+                proposal.ear().word(),
+                proposal.isForBetterHearing() ? "better" : "worse",
+                proposal.from().date().toString(),
+                proposal.to().date().toString(),
+                proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),
+                ProposalWording.reason(proposal));
     }
 
     private void writeProblems(ProblemSpool problems) throws IOException {
@@ -132,13 +188,11 @@ final class Evaluation {
     /** The files that grow worker by worker. */
     private final class ResultFiles implements Closeable {
         private final DeterminationsFile determinationRows =
-                new DeterminationsFile(folder.resolve("determinations.csv"), options);
-        private final CsvFile followUps =
-                file("followups.csv", "worker_id", "kind", "due_date", "test_date", "ears", "state");
+                new DeterminationsFile(folder.resolve(DETERMINATIONS), options);
+        private final CsvFile followUps = file(FOLLOW_UPS, FOLLOW_UP_COLUMNS);
         private final Optional<CsvFile> proposals = options.baselineRevision() == BaselineRevision.OFF
                 ? Optional.empty()
-                : Optional.of(file(
-                        PROPOSALS, "worker_id", "ear", "kind", "from_date", "to_date", "evidence_dates", "reason"));
+                : Optional.of(file(PROPOSALS, PROPOSAL_COLUMNS));
         private final Optional<CsvFile> workings = withWorkings
                 ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
@@ -175,17 +229,6 @@ final class Evaluation {
                         sentence.text(),
                         sentence.basis().map(Object::toString).orElse(""));
             }
-        }
-
-        private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
-            file.write(
-                    workerId,
-                    proposal.ear().word(),
-                    proposal.isForBetterHearing() ? "better" : "worse",
-                    proposal.from().date().toString(),
-                    proposal.to().date().toString(),
-                    proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),
-                    ProposalWording.reason(proposal));
         }
 
         @Override

@@ -208,7 +208,10 @@ public final class Judge {
         Optional<ThresholdShift> retest = entry.resolvingRetest(ear);
         Resolution resolution =
                 retest.<Resolution>map(Resolution.ByRetest::new).orElseGet(Resolution.ByTestItself::new);
-        Outcome outcome = outcome(entry.test().date(), comparison.isStandardThresholdShift(), retest);
+        Outcome outcome = Outcome.of(
+                comparison.isStandardThresholdShift(),
+                retest.map(ThresholdShift::isStandardThresholdShift).orElse(Answer.UNDECIDED),
+                !options.asOf().isAfter(Deadlines.lastRetestDay(entry.test().date())));
         Recording recording = recordingJudge.judge(entry, ear, outcome);
         return new Judged(
                 entry.test(),
@@ -218,19 +221,6 @@ public final class Judge {
                 outcome,
                 recording,
                 dueDates(entry.test(), outcome, retest, recording));
-    }
-
-    private Outcome outcome(LocalDate testDate, Answer own, Optional<ThresholdShift> retest) {
-        if (retest.isPresent()) {
-            boolean confirms = retest.get().isStandardThresholdShift() == Answer.YES;
-            return confirms ? Outcome.CONFIRMED : own == Answer.YES ? Outcome.NOT_CONFIRMED : Outcome.NO_SHIFT;
-        }
-        return switch (own) {
-            case YES ->
-                options.asOf().isAfter(Deadlines.lastRetestDay(testDate)) ? Outcome.CONFIRMED : Outcome.AWAITING_RETEST;
-            case NO -> Outcome.NO_SHIFT;
-            case UNDECIDED -> Outcome.UNDECIDED;
-        };
     }
 
     private static DueDates dueDates(

@@ -1,5 +1,7 @@
 package org.thresholdregister.core.judging;
 
+import org.thresholdregister.core.regulation.Answer;
+
 /** What became of one test of one ear. */
 public enum Outcome {
     /** The ear's first baseline: nothing to compare it with. */
@@ -22,6 +24,26 @@ public enum Outcome {
 
     Outcome(String word) {
         this.word = word;
+    }
+
+    /**
+     * What becomes of a test that is judged by itself.
+     *
+     * @param own whether the test shows a standard threshold shift
+     * @param retest whether its last retest does; undecided where there is none that can say
+     * @param windowIsOpen whether a retest may still take the test's place
+     */
+    public static Outcome of(Answer own, Answer retest, boolean windowIsOpen) {
+        return switch (retest) {
+            case YES -> CONFIRMED;
+            case NO -> own == Answer.YES ? NOT_CONFIRMED : NO_SHIFT;
+            case UNDECIDED ->
+                switch (own) {
+                    case YES -> windowIsOpen ? AWAITING_RETEST : CONFIRMED;
+                    case NO -> NO_SHIFT;
+                    case UNDECIDED -> UNDECIDED;
+                };
+        };
     }
 
     /** The word used in files. */

@@ -22,7 +22,7 @@ public record Recording(
         Optional<Decision> entry) {
 
     /** The total hearing level that makes a shift recordable is a mean of 25 dB, 29 CFR 1904.10(a): a sum of 75. */
-    private static final int LEVEL_SUM_DB = 75;
+    public static final int LEVEL_SUM_DB = 75;
 
     /** Whether levels with this sum have a mean of 25 dB HL or more. */
     public static Answer isLevelReached(DecibelRange levelSum) {

@@ -20,7 +20,7 @@ public record ThresholdShift(
      * A standard threshold shift is a mean of 10 dB or more at three frequencies, 29 CFR 1910.95(g)(10)(i). The sum is
      * compared, so that a mean of 9.67 is never rounded into a shift.
      */
-    private static final int STANDARD_SHIFT_SUM_DB = 30;
+    public static final int STANDARD_SHIFT_SUM_DB = 30;
 
     public static ThresholdShift between(Ear ear, Audiogram earlier, Audiogram later, AgeAllowance allowance) {
         return new ThresholdShift(

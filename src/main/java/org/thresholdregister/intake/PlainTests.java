@@ -1,0 +1,81 @@
+package org.thresholdregister.intake;
+
+import java.util.List;
+import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.columnar.PopulationBuilder;
+import org.thresholdregister.core.columnar.ThresholdCode;
+
+/** Takes the plain rows of an audiograms file: those that {@link AudiogramReader} would accept without a word. */
+final class PlainTests implements PlainRows {
+
+    private static final PlainWords<TestPurpose> PURPOSES =
+            new PlainWords<>(List.of(TestPurpose.values()), TestPurpose::word);
+    private static final PlainWords<String> YES_NO = new PlainWords<>(List.of("yes", "no"), word -> word);
+
+    /** The columns of the thresholds, by {@link ThresholdCode#place}. */
+    private static final AudiogramColumn[] THRESHOLDS = new AudiogramColumn[ThresholdCode.PER_AUDIOGRAM];
+
+    static {
+        for (Ear ear : Ear.values()) {
+            for (Frequency frequency : Frequency.values()) {
+                THRESHOLDS[ThresholdCode.place(ear, frequency)] = AudiogramColumn.of(ear, frequency);
+            }
+        }
+    }
+
+    private final PlainRow<AudiogramColumn> row;
+    private final int lastDay;
+    private final PopulationBuilder population;
+    private final AudiogramRegister register;
+    private final short[] codes = new short[ThresholdCode.PER_AUDIOGRAM];
+
+    /**
+     * @param lastDay the last day of which tests are taken
+     * @param population the workers whose tests are taken
+     */
+    PlainTests(
+            PlainRow<AudiogramColumn> row, int lastDay, PopulationBuilder population, AudiogramRegister register) {
+        this.row = row;
+        this.lastDay = lastDay;
+        this.population = population;
+        this.register = register;
+    }
+
+    @Override
+    public int take(byte[] bytes, int from, int to, int line) {
+        int length = row.moveTo(bytes, from, to);
+        if (length == 0 || !readThresholds() || !areOtherCellsPlain()) {
+            return 0;
+        }
+        int worker = population.findWorker(bytes, row.start(AudiogramColumn.WORKER_ID), row.end(AudiogramColumn.WORKER_ID));
+        int day = row.day(AudiogramColumn.TEST_DATE);
+        TestPurpose purpose = row.word(AudiogramColumn.PURPOSE, PURPOSES);
+        if (worker == PopulationBuilder.NO_WORKER
+                || purpose == null
+                || day == PlainCells.NOT_PLAIN
+                || day > lastDay
+                || population.isBornAfter(worker, day)) {
+            return 0;
+        }
+        register.add(population.addTest(worker, day, purpose, codes), line, row.contentHash());
+        return length;
+    }
+
+    private boolean readThresholds() {
+        for (int place = 0; place < codes.length; place++) {
+            int code = row.threshold(THRESHOLDS[place]);
+            if (code == PlainCells.NOT_PLAIN) {
+                return false;
+            }
+            codes[place] = (short) code;
+        }
+        return true;
+    }
+
+    private boolean areOtherCellsPlain() {
+        return row.isBlankOrBelow(AudiogramReader.MOST_HOURS.intValue(), AudiogramColumn.HOURS_SINCE_NOISE)
+                && row.isBlankOrWord(AudiogramColumn.PROTECTORS_WORN, YES_NO);
+    }
+}
