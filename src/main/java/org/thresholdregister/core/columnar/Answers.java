@@ -2,7 +2,6 @@ package org.thresholdregister.core.columnar;
 
 import static org.thresholdregister.core.columnar.Population.NO_TEST;
 
-import java.util.Arrays;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
@@ -22,7 +21,9 @@ final class Answers {
     /** Outcome and recordability, each as its ordinal plus one; 0 where there is none. */
     private final byte[] words;
 
+    /** Tests are kept as their number plus one; 0 where there is none. */
     private final int[] baselines;
+
     private final int[] settlingTests;
     private final int[] decidingTests;
     /** Empty where references are not kept. */
@@ -31,16 +32,10 @@ final class Answers {
     Answers(int tests, boolean withReferences) {
         int rows = Math.multiplyExact(tests, EARS);
         words = new byte[rows];
-        baselines = filled(rows);
-        settlingTests = filled(rows);
-        decidingTests = filled(rows);
-        references = filled(withReferences ? rows : 0);
-    }
-
-    private static int[] filled(int rows) {
-        int[] noTests = new int[rows];
-        Arrays.fill(noTests, NO_TEST);
-        return noTests;
+        baselines = new int[rows];
+        settlingTests = new int[rows];
+        decidingTests = new int[rows];
+        references = new int[withReferences ? rows : 0];
     }
 
     static int row(int test, int ear) {
@@ -67,19 +62,19 @@ final class Answers {
     }
 
     int baseline(int row) {
-        return baselines[row];
+        return baselines[row] - 1;
     }
 
     int settlingTest(int row) {
-        return settlingTests[row];
+        return settlingTests[row] - 1;
     }
 
     int decidingTest(int row) {
-        return decidingTests[row];
+        return decidingTests[row] - 1;
     }
 
     int reference(int row) {
-        return references.length == 0 ? NO_TEST : references[row];
+        return references.length == 0 ? NO_TEST : references[row] - 1;
     }
 
     /** A row of which nothing else is asked. */
@@ -89,7 +84,7 @@ final class Answers {
 
     void setCompared(int row, Outcome outcome, int baseline) {
         set(row, outcome);
-        baselines[row] = baseline;
+        baselines[row] = baseline + 1;
     }
 
     /**
@@ -106,11 +101,11 @@ final class Answers {
             int decidingTest,
             int reference) {
         words[row] = (byte) (outcome.ordinal() + 1 | recordability.ordinal() + 1 << OUTCOME_BITS);
-        baselines[row] = baseline;
-        settlingTests[row] = settlingTest;
-        decidingTests[row] = decidingTest;
+        baselines[row] = baseline + 1;
+        settlingTests[row] = settlingTest + 1;
+        decidingTests[row] = decidingTest + 1;
         if (references.length > 0) {
-            references[row] = reference;
+            references[row] = reference + 1;
         }
     }
 }

@@ -15,8 +15,14 @@ final class CalendarDays {
     private static final int[] MONTHS_AND_DAYS = new int[LAST - FIRST + 1];
 
     static {
-        for (int day = FIRST; day <= LAST; day++) {
-            MONTHS_AND_DAYS[day - FIRST] = monthAndDay(LocalDate.ofEpochDay(day));
+        int place = 0;
+        LocalDate month = LocalDate.ofEpochDay(FIRST);
+        while (place < MONTHS_AND_DAYS.length) {
+            int first = monthAndDay(month);
+            for (int day = 0; day < month.lengthOfMonth(); day++) {
+                MONTHS_AND_DAYS[place++] = first + day;
+            }
+            month = month.plusMonths(1);
         }
     }
 

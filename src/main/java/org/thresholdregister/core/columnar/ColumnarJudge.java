@@ -22,7 +22,6 @@ public final class ColumnarJudge {
     /** The same population and options always give the same answers. */
     public static JudgedPopulation judge(Population population, JudgingOptions options) {
         Limits limits = Limits.osha();
-        AgeSums ageSums = new AgeSums(limits);
         boolean baselinesStay = options.baselineRevision() == BaselineRevision.OFF;
         int workers = population.workerCount();
         Answers answers = new Answers(population.testCount(), options.baselineRevision() == BaselineRevision.APPLY);
@@ -34,7 +33,7 @@ public final class ColumnarJudge {
                     int first = part * PART;
                     int end = Math.min(workers, first + PART);
                     FollowUpColumns followUps = new FollowUpColumns(2 * (end - first));
-                    ColumnarWay columnar = new ColumnarWay(population, options, limits, ageSums, answers, followUps);
+                    ColumnarWay columnar = new ColumnarWay(population, options, limits, answers, followUps);
                     ReadableWay readable = new ReadableWay(population, options, answers, followUps, proposals);
                     for (int worker = first; worker < end; worker++) {
                         int before = followUps.size();

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
-import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
 import org.thresholdregister.core.followup.Deadlines;
@@ -42,21 +41,18 @@ final class ColumnarWay {
     private final int[] dueDays = new int[KINDS.length];
 
     private final Ears[] dueEars = new Ears[KINDS.length];
+    private boolean owesSomething;
 
     ColumnarWay(
-            Population population,
-            JudgingOptions options,
-            Limits limits,
-            AgeSums ageSums,
-            Answers answers,
-            FollowUpColumns followUps) {
+            Population population, JudgingOptions options, Limits limits, Answers answers, FollowUpColumns followUps) {
         this.workers = population.workers();
         this.limits = limits;
         this.asOf = Math.toIntExact(options.asOf().toEpochDay());
         this.answers = answers;
         this.followUps = followUps;
-        this.tests = new WorkerTests(population, options, limits, ageSums);
+        this.tests = new WorkerTests(population, options, limits);
         this.decisions = new WorkerDecisions(population, options);
+        Arrays.fill(dueDays, NO_DAY);
     }
 
     /**
@@ -73,7 +69,6 @@ final class ColumnarWay {
         Arrays.fill(references, tests.baseline());
         int firstFollowUp = followUps.size();
         for (int test = 0; test < tests.size(); test++) {
-            Arrays.fill(dueDays, NO_DAY);
             for (int ear = 0; ear < EARS.length; ear++) {
                 judge(test, ear);
             }
@@ -107,10 +102,8 @@ final class ColumnarWay {
         int deciding = outcome == Outcome.CONFIRMED ? settling : NONE;
         int reference = references[ear];
         TestDecisions decided = decisionsAbout(test, deciding, ear);
-        Recordability recordable = decided.workRelatedness()
-                .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
-                .map(decision -> Recordability.NO)
-                .orElseGet(() -> recordability(outcome, deciding, reference, ear));
+        Recordability recordable =
+                isNotWorkRelated(decided) ? Recordability.NO : recordability(outcome, deciding, reference, ear);
         if (recordable == Recordability.YES && !isLinedOut(decided)) {
             references[ear] = deciding;
         }
@@ -169,11 +162,16 @@ final class ColumnarWay {
         return false;
     }
 
+    private static boolean isNotWorkRelated(TestDecisions decided) {
+        return decided.workRelatedness()
+                .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
+                .isPresent();
+    }
+
     /** An entry that was lined out holds no loss any more. */
     private static boolean isLinedOut(TestDecisions decided) {
         return decided.entry()
-                .map(Decision::kind)
-                .filter(DecisionKind.LINED_OUT::equals)
+                .filter(decision -> decision.kind() == DecisionKind.LINED_OUT)
                 .isPresent();
     }
 
@@ -200,6 +198,7 @@ final class ColumnarWay {
 
     private void owe(FollowUpKind kind, int dueDay, int ear) {
         int i = kind.ordinal();
+        owesSomething = true;
         if (dueDays[i] == NO_DAY) {
             dueDays[i] = dueDay;
             dueEars[i] = Ears.of(EARS[ear]);
@@ -210,11 +209,17 @@ final class ColumnarWay {
     }
 
     private void addFollowUps(int test) {
+        if (!owesSomething) {
+            return;
+        }
         for (FollowUpKind kind : KINDS) {
-            if (dueDays[kind.ordinal()] != NO_DAY) {
-                followUps.add(kind, dueDays[kind.ordinal()], tests.day(test), dueEars[kind.ordinal()]);
+            int i = kind.ordinal();
+            if (dueDays[i] != NO_DAY) {
+                followUps.add(kind, dueDays[i], tests.day(test), dueEars[i]);
+                dueDays[i] = NO_DAY;
             }
         }
+        owesSomething = false;
     }
 
     private void addNextTest(int worker) {

@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.thresholdregister.core.aging.AgeCorrection;
-import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.judging.JudgingOptions;
@@ -25,7 +24,6 @@ public final class JudgedRow {
     /** In place of a number that is not plain: unknown, not needed, or with an open end. */
     public static final int NO_NUMBER = Integer.MIN_VALUE;
 
-    private static final Sex[] SEXES = Sex.values();
     private static final List<Optional<Recordability>> RECORDABILITIES =
             Arrays.stream(Recordability.values()).map(Optional::of).toList();
     private static final List<Optional<Answer>> ANSWERS =
@@ -35,17 +33,35 @@ public final class JudgedRow {
     private final WorkerColumns workers;
     private final Limits limits;
     private final Answers answers;
+    private final AgeCorrections ages;
     private final boolean withAgeCorrection;
+    /** Where the averaged frequencies of each ear stand among a test's thresholds. */
+    private final int[][] averagedPlaces;
 
-    private int worker;
     private int test;
     private Ear ear = Ear.LEFT;
     private int row;
+    private int baseline;
+    /** The ordinal of the worker's sex, or {@link WorkerColumns#NO_SEX}. */
+    private int sex;
+    /** As {@link CalendarDays#monthAndDay} gives it; none where no age is needed or known. */
+    private int birth;
+
+    private int ageAtBaseline;
+    private int ageAtTest;
+    /** The ends of the sums of the averaged levels, and of the shifts there. */
+    private int lowestLevelSum;
+
+    private int highestLevelSum;
+    private int lowestShiftSum;
+    private int highestShiftSum;
 
     JudgedRow(Population population, JudgingOptions options, Limits limits, Answers answers) {
         this.population = population;
         this.workers = population.workers();
         this.limits = limits;
+        this.ages = limits.ageCorrections();
+        this.averagedPlaces = limits.placesByEar();
         this.answers = answers;
         this.withAgeCorrection = options.ageCorrection() == AgeCorrection.ON;
     }
@@ -56,11 +72,62 @@ public final class JudgedRow {
      * @return whether there is a determination; where there is none, nothing may be asked
      */
     public boolean moveTo(int worker, int test, Ear ear) {
-        this.worker = worker;
         this.test = test;
         this.ear = ear;
         row = Answers.row(test, ear.ordinal());
-        return answers.hasRow(row);
+        if (!answers.hasRow(row)) {
+            return false;
+        }
+        baseline = answers.baseline(row);
+        sex = workers.sex(worker);
+        boolean needsAge = withAgeCorrection && isCompared() && workers.birthDay(worker) != NO_DAY;
+        birth = needsAge ? CalendarDays.monthAndDay(workers.birthDay(worker)) : NO_NUMBER;
+        ageAtBaseline = needsAge ? age(baseline) : NO_NUMBER;
+        ageAtTest = needsAge ? age(test) : NO_NUMBER;
+        sumUp();
+        return true;
+    }
+
+    private int age(int ofTest) {
+        return CalendarDays.completedYears(birth, CalendarDays.monthAndDay(population.day(ofTest)));
+    }
+
+    private void sumUp() {
+        lowestLevelSum = lowestLevelSum(test);
+        highestLevelSum = highestLevelSum(test);
+        if (isCompared()) {
+            lowestShiftSum = lowestLevelSum
+                    - highestLevelSum(baseline)
+                    - (isAllowanceKnown() ? allowanceSum(ageAtBaseline, ageAtTest) : Ranges.UNBOUNDED);
+            highestShiftSum = highestLevelSum
+                    - lowestLevelSum(baseline)
+                    - (isAllowanceKnown() ? allowanceSum(ageAtBaseline, ageAtTest) : 0);
+        }
+    }
+
+    private int lowestLevelSum(int ofTest) {
+        int sum = 0;
+        for (int place : averagedPlaces[ear.ordinal()]) {
+            sum += Ranges.lowest(population.thresholdCode(ofTest, place));
+        }
+        return sum;
+    }
+
+    private int highestLevelSum(int ofTest) {
+        int sum = 0;
+        for (int place : averagedPlaces[ear.ordinal()]) {
+            sum += Ranges.highest(population.thresholdCode(ofTest, place));
+        }
+        return sum;
+    }
+
+    private int allowanceSum(int ageBefore, int ageNow) {
+        return withAgeCorrection ? ages.sum(sex, ageNow) - ages.sum(sex, ageBefore) : 0;
+    }
+
+    /** Where birth date or sex is not on record, the allowance is nothing or more. */
+    private boolean isAllowanceKnown() {
+        return !withAgeCorrection || birth != NO_NUMBER && sex != WorkerColumns.NO_SEX;
     }
 
     public int test() {
@@ -84,77 +151,64 @@ public final class JudgedRow {
 
     /** Whether the test is compared with a baseline. */
     public boolean isCompared() {
-        return baseline() != NO_TEST;
+        return baseline != NO_TEST;
     }
 
     /** The number of the test that this one is compared with, or {@link Population#NO_TEST}. */
     public int baseline() {
-        return answers.baseline(row);
+        return baseline;
     }
 
     /** Or {@link Population#NO_DAY}. */
     public int baselineDay() {
-        return isCompared() ? population.day(baseline()) : NO_DAY;
+        return isCompared() ? population.day(baseline) : NO_DAY;
     }
 
     /** In completed years, or {@link #NO_NUMBER} where unknown or not needed. */
     public int ageAtBaseline() {
-        return needsAge() ? age(baseline()) : NO_NUMBER;
+        return ageAtBaseline;
     }
 
     /** In completed years, or {@link #NO_NUMBER} where unknown or not needed. */
     public int ageAtTest() {
-        return needsAge() ? age(test) : NO_NUMBER;
-    }
-
-    private boolean needsAge() {
-        return withAgeCorrection && isCompared() && workers.birthDay(worker) != NO_DAY;
-    }
-
-    private int age(int ofTest) {
-        return CalendarDays.completedYears(
-                CalendarDays.monthAndDay(workers.birthDay(worker)), CalendarDays.monthAndDay(population.day(ofTest)));
+        return ageAtTest;
     }
 
     /** The shift in dB before any allowance, or {@link #NO_NUMBER}. */
     public int shift(Frequency frequency) {
-        return isCompared()
-                ? plain(lowestShift(baseline(), test, frequency), highestShift(baseline(), test, frequency))
-                : NO_NUMBER;
+        if (!isCompared()) {
+            return NO_NUMBER;
+        }
+        int place = ThresholdCode.place(ear, frequency);
+        short before = population.thresholdCode(baseline, place);
+        short now = population.thresholdCode(test, place);
+        return plain(Ranges.lowest(now) - Ranges.highest(before), Ranges.highest(now) - Ranges.lowest(before));
     }
 
-    /** What is taken off the shift for aging, in dB, or {@link #NO_NUMBER}. */
+    /** What is taken off the shift for aging at one of the averaged frequencies, in dB, or {@link #NO_NUMBER}. */
     public int allowance(Frequency frequency) {
-        return isCompared()
-                ? plain(lowestAllowance(baseline(), test, frequency), highestAllowance(baseline(), test, frequency))
-                : NO_NUMBER;
+        if (!isCompared() || !isAllowanceKnown()) {
+            return NO_NUMBER;
+        }
+        return withAgeCorrection ? ages.at(sex, ageAtTest, frequency) - ages.at(sex, ageAtBaseline, frequency) : 0;
     }
 
     /** The sum of the three shifts in dB after the allowance, or {@link #NO_NUMBER}. */
     public int shiftSum() {
-        return isCompared() ? plain(lowestShiftSum(baseline(), test), highestShiftSum(baseline(), test)) : NO_NUMBER;
+        return isCompared() ? plain(lowestShiftSum, highestShiftSum) : NO_NUMBER;
     }
 
     /** Whether the test itself shows a standard threshold shift; empty where it is compared with nothing. */
     public Optional<Answer> standardShift() {
-        if (!isCompared()) {
-            return Optional.empty();
-        }
-        return ANSWERS.get(Ranges.isAtLeast(
-                        lowestShiftSum(baseline(), test), highestShiftSum(baseline(), test), limits.shiftSumDb())
-                .ordinal());
+        return isCompared()
+                ? ANSWERS.get(Ranges.isAtLeast(lowestShiftSum, highestShiftSum, limits.shiftSumDb())
+                        .ordinal())
+                : Optional.empty();
     }
 
     /** The sum of the levels that are averaged, in dB HL, never age-corrected, or {@link #NO_NUMBER}. */
     public int levelSum() {
-        int lowest = 0;
-        int highest = 0;
-        for (Frequency frequency : limits.frequencies()) {
-            short code = population.thresholdCode(test, ear, frequency);
-            lowest += Ranges.lowest(code);
-            highest += Ranges.highest(code);
-        }
-        return plain(lowest, highest);
+        return plain(lowestLevelSum, highestLevelSum);
     }
 
     /** The last day on which a retest may settle the question, or {@link Population#NO_DAY}. */
@@ -201,60 +255,18 @@ public final class JudgedRow {
      * of the log was asked of, or {@link #NO_NUMBER}.
      */
     public int referenceShiftSum() {
+        int reference = reference();
+        if (reference == NO_TEST || !isAllowanceKnown()) {
+            return NO_NUMBER;
+        }
         int deciding = answers.decidingTest(row);
-        return reference() == NO_TEST
-                ? NO_NUMBER
-                : plain(lowestShiftSum(reference(), deciding), highestShiftSum(reference(), deciding));
+        int allowance = withAgeCorrection ? allowanceSum(age(reference), age(deciding)) : 0;
+        return plain(
+                lowestLevelSum(deciding) - highestLevelSum(reference) - allowance,
+                highestLevelSum(deciding) - lowestLevelSum(reference) - allowance);
     }
 
     private static int plain(int lowest, int highest) {
         return Ranges.isPlain(lowest, highest) ? lowest : NO_NUMBER;
-    }
-
-    private int lowestShift(int earlier, int later, Frequency frequency) {
-        return Ranges.lowest(population.thresholdCode(later, ear, frequency))
-                - Ranges.highest(population.thresholdCode(earlier, ear, frequency));
-    }
-
-    private int highestShift(int earlier, int later, Frequency frequency) {
-        return Ranges.highest(population.thresholdCode(later, ear, frequency))
-                - Ranges.lowest(population.thresholdCode(earlier, ear, frequency));
-    }
-
-    private int lowestShiftSum(int earlier, int later) {
-        int sum = 0;
-        for (Frequency frequency : limits.frequencies()) {
-            sum += lowestShift(earlier, later, frequency) - highestAllowance(earlier, later, frequency);
-        }
-        return sum;
-    }
-
-    private int highestShiftSum(int earlier, int later) {
-        int sum = 0;
-        for (Frequency frequency : limits.frequencies()) {
-            sum += highestShift(earlier, later, frequency) - lowestAllowance(earlier, later, frequency);
-        }
-        return sum;
-    }
-
-    /** Nothing or more where birth date or sex is not on record. */
-    private int lowestAllowance(int earlier, int later, Frequency frequency) {
-        return isAllowanceKnown() ? knownAllowance(earlier, later, frequency) : 0;
-    }
-
-    private int highestAllowance(int earlier, int later, Frequency frequency) {
-        return isAllowanceKnown() ? knownAllowance(earlier, later, frequency) : Ranges.UNBOUNDED;
-    }
-
-    private boolean isAllowanceKnown() {
-        return !withAgeCorrection || workers.birthDay(worker) != NO_DAY && workers.sex(worker) != WorkerColumns.NO_SEX;
-    }
-
-    private int knownAllowance(int earlier, int later, Frequency frequency) {
-        if (!withAgeCorrection) {
-            return 0;
-        }
-        Sex sex = SEXES[workers.sex(worker)];
-        return limits.ageCorrection(sex, age(later), frequency) - limits.ageCorrection(sex, age(earlier), frequency);
     }
 }

@@ -2,7 +2,6 @@ package org.thresholdregister.core.columnar;
 
 import static org.thresholdregister.core.columnar.Population.NO_DAY;
 
-import java.util.Arrays;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.TestPurpose;
@@ -24,11 +23,10 @@ final class WorkerTests {
     private final Population population;
     private final WorkerColumns workers;
     private final Limits limits;
-    private final AgeSums ageSums;
     private final int asOf;
     private final boolean withAgeCorrection;
-    /** Where the averaged frequencies stand among a test's thresholds, the left ear's before the right's. */
-    private final int[] averagedPlaces;
+    /** Where the averaged frequencies of each ear stand among a test's thresholds. */
+    private final int[][] averagedPlaces;
 
     private int size;
     private int baseline;
@@ -46,17 +44,13 @@ final class WorkerTests {
     private int[] highest = new int[EXPECTED * EARS];
     private Answer[] shifts = new Answer[EXPECTED * EARS];
 
-    WorkerTests(Population population, JudgingOptions options, Limits limits, AgeSums ageSums) {
+    WorkerTests(Population population, JudgingOptions options, Limits limits) {
         this.population = population;
         this.workers = population.workers();
         this.limits = limits;
-        this.ageSums = ageSums;
         this.asOf = Math.toIntExact(options.asOf().toEpochDay());
         this.withAgeCorrection = options.ageCorrection() == AgeCorrection.ON;
-        this.averagedPlaces = Arrays.stream(Ear.values())
-                .flatMapToInt(
-                        ear -> limits.frequencies().stream().mapToInt(frequency -> ThresholdCode.place(ear, frequency)))
-                .toArray();
+        this.averagedPlaces = limits.placesByEar();
     }
 
     void load(int worker) {
@@ -81,9 +75,11 @@ final class WorkerTests {
                 numbers[size] = number;
                 occasions[size] = occasion;
                 ageCorrections[size] = corrects
-                        ? ageSums.at(
-                                workers.sex(worker),
-                                CalendarDays.completedYears(birth, CalendarDays.monthAndDay(Occasion.day(occasion))))
+                        ? limits.ageCorrections()
+                                .sum(
+                                        workers.sex(worker),
+                                        CalendarDays.completedYears(
+                                                birth, CalendarDays.monthAndDay(Occasion.day(occasion))))
                         : 0;
                 sumLevels(number, size * EARS);
                 size++;
@@ -105,12 +101,11 @@ final class WorkerTests {
     }
 
     private void sumLevels(int number, int row) {
-        int perEar = averagedPlaces.length / EARS;
         for (int ear = 0; ear < EARS; ear++) {
             int least = 0;
             int most = 0;
-            for (int i = ear * perEar; i < (ear + 1) * perEar; i++) {
-                short code = population.thresholdCode(number, averagedPlaces[i]);
+            for (int place : averagedPlaces[ear]) {
+                short code = population.thresholdCode(number, place);
                 least += Ranges.lowest(code);
                 most += Ranges.highest(code);
             }
