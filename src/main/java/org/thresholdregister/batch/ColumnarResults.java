@@ -47,10 +47,7 @@ final class ColumnarResults {
      * @param followUps behind the header row
      */
     ColumnarResults(
-            JudgedPopulation judged,
-            IntFunction<Group> groupOf,
-            OutputStream determinations,
-            OutputStream followUps) {
+            JudgedPopulation judged, IntFunction<Group> groupOf, OutputStream determinations, OutputStream followUps) {
         this.judged = judged;
         this.population = judged.population();
         this.groupOf = groupOf;

@@ -1,6 +1,5 @@
 package org.thresholdregister.batch;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.thresholdregister.core.audiometry.Ear;

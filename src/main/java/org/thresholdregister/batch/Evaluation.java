@@ -102,7 +102,10 @@ final class Evaluation {
             RowBytes.of(DeterminationsFile.columns(options)).writeTo(determinationRows);
             RowBytes.of(FOLLOW_UP_COLUMNS).writeTo(followUpRows);
             ColumnarResults results = new ColumnarResults(
-                    judged, worker -> group(intake, population.numberInBuilder(worker)), determinationRows, followUpRows);
+                    judged,
+                    worker -> group(intake, population.numberInBuilder(worker)),
+                    determinationRows,
+                    followUpRows);
             determinations = results.writeTo(summary);
         }
         workers = population.workerCount();

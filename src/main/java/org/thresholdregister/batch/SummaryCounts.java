@@ -69,7 +69,8 @@ final class SummaryCounts {
             countsOfYear[Measure.UNDECIDED_TESTS.ordinal()]++;
         }
         found |= outcome == Outcome.CONFIRMED
-                || outcome != Outcome.RETEST && row.standardShift().filter(Answer.YES::equals).isPresent();
+                || outcome != Outcome.RETEST
+                        && row.standardShift().filter(Answer.YES::equals).isPresent();
         confirmed |= outcome == Outcome.CONFIRMED;
         awaiting |= outcome == Outcome.AWAITING_RETEST;
         notConfirmed |= outcome == Outcome.NOT_CONFIRMED;
@@ -85,8 +86,8 @@ final class SummaryCounts {
         int yearOfDay = LocalDate.ofEpochDay(newDay).getYear();
         if (yearOfDay != year) {
             year = yearOfDay;
-            countsOfYear = counts.computeIfAbsent(
-                    new YearAndGroup(year, group), key -> new int[Measure.values().length]);
+            countsOfYear =
+                    counts.computeIfAbsent(new YearAndGroup(year, group), key -> new int[Measure.values().length]);
             countsOfYear[Measure.WORKERS_TESTED.ordinal()]++;
         }
     }

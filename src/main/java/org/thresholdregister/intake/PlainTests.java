@@ -35,8 +35,7 @@ final class PlainTests implements PlainRows {
      * @param lastDay the last day of which tests are taken
      * @param population the workers whose tests are taken
      */
-    PlainTests(
-            PlainRow<AudiogramColumn> row, int lastDay, PopulationBuilder population, AudiogramRegister register) {
+    PlainTests(PlainRow<AudiogramColumn> row, int lastDay, PopulationBuilder population, AudiogramRegister register) {
         this.row = row;
         this.lastDay = lastDay;
         this.population = population;
@@ -49,7 +48,8 @@ final class PlainTests implements PlainRows {
         if (length == 0 || !readThresholds() || !areOtherCellsPlain()) {
             return 0;
         }
-        int worker = population.findWorker(bytes, row.start(AudiogramColumn.WORKER_ID), row.end(AudiogramColumn.WORKER_ID));
+        int worker =
+                population.findWorker(bytes, row.start(AudiogramColumn.WORKER_ID), row.end(AudiogramColumn.WORKER_ID));
         int day = row.day(AudiogramColumn.TEST_DATE);
         TestPurpose purpose = row.word(AudiogramColumn.PURPOSE, PURPOSES);
         if (worker == PopulationBuilder.NO_WORKER

@@ -1,6 +1,6 @@
 package org.thresholdregister.benchmark;
 
-import org.thresholdregister.batch.ReadableJudging;
+import org.thresholdregister.batch.ColumnarJudging;
 
 /** The stages of the register, in a process of its own, once warm. */
 final class RegisterStages {
@@ -8,7 +8,7 @@ final class RegisterStages {
     private RegisterStages() {}
 
     static void main(String[] arguments) throws Exception {
-        MeasuredJudging register = new ReadableJudging();
+        MeasuredJudging register = new ColumnarJudging();
         System.out.print(register.measureWarm(JudgingTask.parse(arguments)).lines());
     }
 }
