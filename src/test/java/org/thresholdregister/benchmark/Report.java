@@ -71,16 +71,21 @@ final class Report {
         for (Line other : ofSize.subList(1, ofSize.size())) {
             text.append(String.format(
                     Locale.ROOT,
-                    "- %,d audiograms: %s judges %.1f times as fast as %s, and is done with the whole %.1f times as"
-                            + " fast.%n",
+                    "- %,d audiograms: beside %s, %s judges %s; its whole process is %s.%n",
                     size,
-                    first.contender,
-                    other.measured.stages().judgeSeconds()
-                            / first.measured.stages().judgeSeconds(),
                     other.contender,
-                    other.measured.wholeSeconds() / first.measured.wholeSeconds()));
+                    first.contender,
+                    speed(other.measured.stages().judgeSeconds()
+                            / first.measured.stages().judgeSeconds()),
+                    speed(other.measured.wholeSeconds() / first.measured.wholeSeconds())));
         }
         return text.toString();
+    }
+
+    private static String speed(double ratio) {
+        return ratio < 1
+                ? String.format(Locale.ROOT, "%.1f times as slow", 1 / ratio)
+                : String.format(Locale.ROOT, "%.1f times as fast", ratio);
     }
 
     private static String seconds(double seconds) {
