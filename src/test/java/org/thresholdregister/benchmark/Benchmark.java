@@ -29,8 +29,7 @@ import picocli.CommandLine.Spec;
  */
 @Command(
         name = "register benchmark",
-        description = "Measures judging beside the same in SQL and in Python, and compares the rows.",
-        mixinStandardHelpOptions = true)
+        description = "Measures judging beside the same in SQL and in Python, and compares the rows.")
 final class Benchmark implements Callable<Integer> {
 
     private static final Path FOLDER = Path.of("target/benchmark");
@@ -39,6 +38,9 @@ final class Benchmark implements Callable<Integer> {
 
     @Spec
     private @Nullable CommandSpec spec;
+
+    @Option(names = "--help", usageHelp = true, description = "show this")
+    private boolean help;
 
     @Option(
             names = "--sizes",

@@ -8,6 +8,8 @@ final class Median {
     private Median() {}
 
     static double of(List<Double> values) {
-        return values.stream().sorted().toList().get(values.size() / 2);
+        List<Double> sorted = values.stream().sorted().toList();
+        int count = sorted.size();
+        return (sorted.get((count - 1) / 2) + sorted.get(count / 2)) / 2;
     }
 }

@@ -89,7 +89,9 @@ final class Report {
     }
 
     private static String seconds(double seconds) {
-        return String.format(Locale.ROOT, seconds < 1 ? "%.3f s" : "%.2f s", seconds);
+        return seconds < 0.01
+                ? String.format(Locale.ROOT, "%.2f ms", 1000 * seconds)
+                : String.format(Locale.ROOT, seconds < 1 ? "%.3f s" : "%.2f s", seconds);
     }
 
     private static String megabytes(OptionalLong bytes) {

@@ -68,6 +68,7 @@ class ReportTest {
         assertThat(StageTimes.medianOf(
                         List.of(new StageTimes(1, 9, 5), new StageTimes(3, 8, 4), new StageTimes(2, 7, 6))))
                 .isEqualTo(new StageTimes(2, 8, 5));
+        assertThat(Median.of(List.of(4.0, 1.0, 2.0, 9.0))).isEqualTo(3.0);
     }
 
     @Test
@@ -82,7 +83,7 @@ class ReportTest {
     void theTableSetsTheFirstBesideTheOthersAndCountsDifferences() {
         Report report = new Report(LocalDate.of(2026, 3, 9), "A machine", "0.10");
         RowComparison same = new RowComparison(2000, 0, List.of());
-        report.add(1000, "One", measured(0.5, 1.5), same);
+        report.add(1000, "One", measured(0.005, 1.5), same);
         report.add(1000, "Another", measured(5, 3), same);
         assertThat(report.allAgree()).isTrue();
         report.add(1000, "A third", measured(50, 1), new RowComparison(2000, 7, List.of("line 2: a / b")));
@@ -91,10 +92,10 @@ class ReportTest {
         assertThat(report.markdown("0.20"))
                 .contains(
                         "Measured on 2026-03-09, load 0.10 before and 0.20 after.",
-                        "| 1,000 | One | 1.00 s | 0.500 s | 2.00 s | 1.50 s | 2 MB |  | 2,000 | 0 |",
+                        "| 1,000 | One | 1.00 s | 5.00 ms | 2.00 s | 1.50 s | 2 MB |  | 2,000 | 0 |",
                         "| 1,000 | A third | 1.00 s | 50.00 s | 2.00 s | 1.00 s | 2 MB |  | 2,000 | 7 |",
-                        "beside Another, One judges 10.0 times as fast; its whole process is 2.0 times as fast.",
-                        "beside A third, One judges 100.0 times as fast; its whole process is 1.5 times as slow.");
+                        "beside Another, One judges 1000.0 times as fast; its whole process is 2.0 times as fast.",
+                        "beside A third, One judges 10000.0 times as fast; its whole process is 1.5 times as slow.");
     }
 
     private static Measurement measured(double judge, double whole) {
