@@ -7,13 +7,10 @@ import java.util.Optional;
 import org.thresholdregister.benchmark.JudgingTask;
 import org.thresholdregister.benchmark.MeasuredJudging;
 import org.thresholdregister.benchmark.StageTimes;
-import org.thresholdregister.core.aging.AgeCorrection;
-import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.columnar.ColumnarJudge;
 import org.thresholdregister.core.columnar.JudgedPopulation;
 import org.thresholdregister.core.columnar.Population;
 import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.YearSummary;
 import org.thresholdregister.intake.FileSet;
@@ -29,7 +26,7 @@ public final class ColumnarJudging implements MeasuredJudging {
 
     @Override
     public StageTimes measure(JudgingTask task) throws Exception {
-        JudgingOptions options = new JudgingOptions(task.asOf(), RuleSet.OSHA, AgeCorrection.ON, BaselineRevision.OFF);
+        JudgingOptions options = JudgingOptions.asOf(task.asOf());
         FileSet files = FileSet.of(SourceFile.of(task.roster()), SourceFile.of(task.audiograms()));
         try (ProblemSpool problems = new ProblemSpool(Path.of(System.getProperty("java.io.tmpdir")))) {
             long began = System.nanoTime();
