@@ -123,9 +123,15 @@ class DecisionServiceTest {
                             switch (kind) {
                                 case NOT_WORK_RELATED, LINED_OUT, INVALID_TEST, BASELINE ->
                                     new DecisionResult.Refused(Reason.REASON_MISSING);
-                                case WORK_RELATED, RECORDED, NOTICE_GIVEN -> new DecisionResult.Recorded();
+                                case WORK_RELATED,
+                                        RECORDED,
+                                        NOTICE_GIVEN,
+                                        RETEST_BOOKED,
+                                        PROTECTOR_REFITTED,
+                                        TRAINED,
+                                        REFERRED -> new DecisionResult.Recorded();
                             });
         }
-        assertThat(jdbc.queryForList("select * from decision")).hasSize(3);
+        assertThat(jdbc.queryForList("select * from decision")).hasSize(7);
     }
 }

@@ -36,6 +36,14 @@ public record Citation(String place) {
     public static final Citation RECORDING_RETEST = new Citation("29 CFR 1904.10(b)(4)");
     /** The finding that a loss is not work-related. */
     public static final Citation NOT_WORK_RELATED = new Citation("29 CFR 1904.10(b)(6)");
+    /** Whether work caused or contributed to a loss, which is presumed. */
+    public static final Citation WORK_RELATED = new Citation("29 CFR 1904.10(b)(5)");
+    /** Protectors fitted or refitted, and training in them, after a shift; no deadline is given. */
+    public static final Citation PROTECTORS_AFTER_SHIFT = new Citation("29 CFR 1910.95(g)(8)(ii)(A) and (B)");
+    /** Referral after a shift, where it is called for. */
+    public static final Citation REFERRAL = new Citation("29 CFR 1910.95(g)(8)(ii)(C) and (D)");
+    /** The log shows what changed, and an entry that is none any more is removed or lined out. */
+    public static final Citation LOG_KEPT_UP = new Citation("29 CFR 1904.33(b)(1)");
 
     public Citation {
         if (place.isBlank()) {

@@ -358,6 +358,9 @@ public final class Working {
                     case NOTICE_GIVEN -> Optional.of(Citation.NOTICE);
                     case BASELINE -> Optional.of(Citation.REVISED_BASELINE);
                     case INVALID_TEST -> Optional.empty();
+                    case RETEST_BOOKED -> Optional.of(Citation.RETEST);
+                    case PROTECTOR_REFITTED, TRAINED -> Optional.of(Citation.PROTECTORS_AFTER_SHIFT);
+                    case REFERRED -> Optional.of(Citation.REFERRAL);
                 }));
     }
 
