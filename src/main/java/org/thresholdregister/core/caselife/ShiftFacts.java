@@ -1,0 +1,130 @@
+package org.thresholdregister.core.caselife;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.followup.Deadlines;
+import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.judging.Determination.Resolution;
+import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.recording.Recording;
+import org.thresholdregister.core.recording.Recording.Comparison;
+import org.thresholdregister.core.regulation.Answer;
+
+/**
+ * What a determination says of one ear's shift, in the terms of a case.
+ *
+ * @param foundBy the test or retest that showed the shift first
+ * @param settlement how it was settled; empty while a retest may still take the test's place
+ * @param answer for the injury log, before anybody's finding on work-relatedness
+ */
+record ShiftFacts(
+        Judged judged, CaseScope scope, Audiogram foundBy, Optional<Settlement> settlement, Recordability answer) {
+
+    /**
+     * @param day on which it was settled
+     * @param retest that settled it; empty where the time for one ran out
+     */
+    record Settlement(LocalDate day, boolean stands, Optional<Audiogram> retest) {}
+
+    /** The test that the question of the log is asked of. */
+    Audiogram decidingTest() {
+        return judged.recording().comparison().map(Comparison::decidingTest).orElse(judged.settledBy());
+    }
+
+    /** Empty where the ear shows no shift, neither from the baseline nor from the recording reference. */
+    static Optional<ShiftFacts> of(Judged judged, LocalDate asOf) {
+        Recordability answer = answerOfTheTests(judged, asOf);
+        boolean standsForTheLog = isShiftFromReference(judged.recording())
+                && (answer == Recordability.YES
+                        || answer == Recordability.UNDECIDED
+                        || answer == Recordability.AWAITING_RETEST);
+        return switch (judged.outcome()) {
+            case AWAITING_RETEST ->
+                Optional.of(new ShiftFacts(judged, CaseScope.SHIFT_AND_LOG, judged.test(), Optional.empty(), answer));
+            case CONFIRMED -> Optional.of(confirmed(judged, answer));
+            case NOT_CONFIRMED ->
+                Optional.of(
+                        standsForTheLog
+                                ? forTheLog(judged, answer)
+                                : new ShiftFacts(
+                                        judged,
+                                        CaseScope.SHIFT_AND_LOG,
+                                        judged.test(),
+                                        Optional.of(settledBy(judged.settledBy(), false)),
+                                        answer));
+            case NO_SHIFT, UNDECIDED -> standsForTheLog ? Optional.of(forTheLog(judged, answer)) : Optional.empty();
+            case BASELINE, BEFORE_BASELINE, RETEST ->
+                throw new IllegalArgumentException("not judged by itself: " + judged.outcome());
+        };
+    }
+
+    private static ShiftFacts confirmed(Judged judged, Recordability answer) {
+        Settlement settlement = judged.resolution() instanceof Resolution.ByRetest
+                ? settledBy(judged.settledBy(), true)
+                : timeRanOut(judged);
+        boolean ownShift = judged.comparison().isStandardThresholdShift() == Answer.YES;
+        return new ShiftFacts(
+                judged,
+                CaseScope.SHIFT_AND_LOG,
+                ownShift ? judged.test() : judged.settledBy(),
+                Optional.of(settlement),
+                answer);
+    }
+
+    private static ShiftFacts forTheLog(Judged judged, Recordability answer) {
+        Audiogram deciding =
+                judged.recording().comparison().map(Comparison::decidingTest).orElse(judged.test());
+        Optional<Settlement> settlement = answer == Recordability.AWAITING_RETEST
+                ? Optional.empty()
+                : Optional.of(deciding.equals(judged.test()) ? timeRanOut(judged) : settledBy(deciding, true));
+        return new ShiftFacts(judged, CaseScope.LOG_ONLY, deciding, settlement, answer);
+    }
+
+    private static Settlement settledBy(Audiogram retest, boolean stands) {
+        return new Settlement(retest.date(), stands, Optional.of(retest));
+    }
+
+    private static Settlement timeRanOut(Judged judged) {
+        return new Settlement(Deadlines.lastRetestDay(judged.test().date()).plusDays(1), true, Optional.empty());
+    }
+
+    /** The recorded answer, or, where the finding that the loss is not work-related made it no, the one before that. */
+    private static Recordability answerOfTheTests(Judged judged, LocalDate asOf) {
+        Recording recording = judged.recording();
+        boolean notWorkRelated = recording
+                .workRelatedness()
+                .filter(decision -> decision.kind() == DecisionKind.NOT_WORK_RELATED)
+                .isPresent();
+        if (!notWorkRelated || recording.answer() != Recordability.NO) {
+            return recording.answer();
+        }
+        if (judged.outcome() == Outcome.AWAITING_RETEST || awaitsRetestForTheLog(judged, asOf)) {
+            return Recordability.AWAITING_RETEST;
+        }
+        return recording
+                .comparison()
+                .filter(comparison -> judged.outcome() == Outcome.CONFIRMED || comparison.shifted() == Answer.YES)
+                .map(Comparison::forStandingShift)
+                .orElse(Recordability.NO);
+    }
+
+    private static boolean awaitsRetestForTheLog(Judged judged, LocalDate asOf) {
+        return judged.outcome() != Outcome.CONFIRMED
+                && isShiftFromReference(judged.recording())
+                && judged.recording()
+                        .comparison()
+                        .filter(comparison -> comparison.decidingTest().equals(judged.test()))
+                        .isPresent()
+                && !asOf.isAfter(Deadlines.lastRetestDay(judged.test().date()));
+    }
+
+    private static boolean isShiftFromReference(Recording recording) {
+        return recording
+                .comparison()
+                .filter(comparison -> comparison.shifted() == Answer.YES)
+                .isPresent();
+    }
+}
