@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.SourceFile;
@@ -59,7 +59,7 @@ final class EvaluateCommand implements Callable<Integer> {
     private @Nullable String asOf;
 
     @Option(names = "--rules", paramLabel = "NAME", defaultValue = "osha", description = "the rule set (default: osha)")
-    private String rules = RuleSet.OSHA.word();
+    private String rules = RuleSets.OSHA.word();
 
     @Option(
             names = "--age-correction",
@@ -82,9 +82,9 @@ final class EvaluateCommand implements Callable<Integer> {
     public Integer call() {
         JudgingOptions options = new JudgingOptions(
                 day(),
-                RuleSet.find(rules)
+                RuleSets.find(rules)
                         .orElseThrow(() -> badUsage(
-                                "--rules: there is no rule set " + rules + "; there is " + RuleSet.words() + ".")),
+                                "--rules: there is no rule set " + rules + "; there is " + RuleSets.words() + ".")),
                 oneOf(AgeCorrection.class, "--age-correction", ageCorrection),
                 oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision));
         FileSet files = FileSet.of(readable("--roster", roster), readable("--audiograms", audiograms));

@@ -103,7 +103,7 @@ public class JudgementStore {
             rows.add(new StoredDetermination(worker, key, determination, options));
         }
         for (FollowUp followUp : judgement.followUps()) {
-            rows.add(new StoredFollowUp(worker, followUp));
+            rows.add(new StoredFollowUp(worker, followUp, options.ruleSet().word()));
         }
         rows.add(new WorkerJudgementMark(
                 worker,

@@ -13,12 +13,12 @@ import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.Outcome;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
 import org.thresholdregister.core.shift.FrequencyShift;
@@ -40,7 +40,7 @@ class StoredDetermination {
     private Ear ear;
     private LocalDate testDate;
     private TestPurpose purpose;
-    private RuleSet ruleSet;
+    private String ruleSet;
     private @Nullable LocalDate baselineDate;
     private @Nullable Integer ageBaseline;
     private @Nullable Integer ageTest;
@@ -83,7 +83,7 @@ class StoredDetermination {
         ear = determination.ear();
         testDate = determination.test().date();
         purpose = determination.test().purpose();
-        ruleSet = options.ruleSet();
+        ruleSet = determination.ruleSet().word();
         levelSum = plainNumber(determination.levelSum());
         outcome = determination.outcome();
         judgedAsOf = options.asOf();
@@ -103,10 +103,11 @@ class StoredDetermination {
         baselineDate = shift.earlier().date();
         ageBaseline = plainNumber(shift.allowance().ageAtBaseline());
         ageTest = plainNumber(shift.allowance().ageAtTest());
-        for (FrequencyShift at : shift.frequencies()) {
+        for (Frequency frequency : Frequency.AVERAGED) {
+            FrequencyShift at = shift.at(frequency);
             Integer decibels = plainNumber(at.uncorrected());
             Integer allowance = plainNumber(at.allowance());
-            switch (at.frequency()) {
+            switch (frequency) {
                 case HZ_2000 -> {
                     shiftAt2000 = decibels;
                     allowanceAt2000 = allowance;
@@ -120,11 +121,11 @@ class StoredDetermination {
                     allowanceAt4000 = allowance;
                 }
                 case HZ_500, HZ_1000, HZ_6000, HZ_8000 ->
-                    throw new IllegalArgumentException("no frequency that is averaged: " + at.frequency());
+                    throw new IllegalArgumentException("no frequency that is averaged: " + frequency);
             }
         }
         shiftSum = plainNumber(shift.sum());
-        sts = shift.isStandardThresholdShift();
+        sts = shift.isShift();
     }
 
     private static @Nullable Integer plainNumber(DecibelRange range) {

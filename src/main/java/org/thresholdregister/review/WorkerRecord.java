@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.roster.WorkerDetails;
 
 /**
@@ -15,6 +16,7 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param asOf the day the judgement is as of, which is today
  * @param tests in order of time, those that are never judged among them
  * @param decisions in order of the day of decision
+ * @param ruleSet the one in force at the worker's site today
  */
 public record WorkerRecord(
         LocalDate asOf,
@@ -22,7 +24,8 @@ public record WorkerRecord(
         List<RecordedTest> tests,
         List<RecordedDecision> decisions,
         WorkerHistory history,
-        WorkerJudgement judgement) {
+        WorkerJudgement judgement,
+        RuleSet ruleSet) {
 
     /** Every test with what became of it, in order of time. */
     public List<TestStory> stories() {

@@ -52,13 +52,15 @@ public class WorkerRecordService {
                 ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
         LocalDate today = LocalDate.now(clock);
+        JudgingOptions options = JudgingOptions.asOf(today);
         return new WorkerRecord(
                 today,
                 worker.details(),
                 testsFor(currentUser.role(), stored.tests()),
                 stored.decisions(),
                 stored.history(),
-                Judge.judge(stored.history(), JudgingOptions.asOf(today)));
+                Judge.judge(stored.history(), options),
+                options.ruleSet());
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */

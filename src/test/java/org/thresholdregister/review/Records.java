@@ -18,6 +18,7 @@ import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.roster.WorkerDetails;
 
 /** Judged records of an invented worker, born on 1 January 1990. */
@@ -79,6 +80,7 @@ final class Records {
                         .map(decision -> new RecordedDecision(decision, "tester", Instant.EPOCH))
                         .toList(),
                 history,
-                Judge.judge(history, JudgingOptions.asOf(today)));
+                Judge.judge(history, JudgingOptions.asOf(today)),
+                RuleSets.OSHA);
     }
 }

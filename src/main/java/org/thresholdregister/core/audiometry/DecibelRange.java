@@ -55,6 +55,14 @@ public final class DecibelRange {
                 boundedAbove && other.boundedBelow ? highest - other.lowest : 0);
     }
 
+    /** All the values that the larger of two quantities may have. */
+    public DecibelRange largerOf(DecibelRange other) {
+        boolean below = boundedBelow || other.boundedBelow;
+        boolean above = boundedAbove && other.boundedAbove;
+        int larger = !boundedBelow ? other.lowest : !other.boundedBelow ? lowest : Math.max(lowest, other.lowest);
+        return new DecibelRange(below, below ? larger : 0, above, above ? Math.max(highest, other.highest) : 0);
+    }
+
     /** Whether the quantity is that many dB or more. */
     public Answer isAtLeast(int decibels) {
         if (boundedBelow && lowest >= decibels) {

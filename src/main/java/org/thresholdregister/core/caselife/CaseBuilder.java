@@ -20,7 +20,7 @@ import org.thresholdregister.core.caselife.CaseState.Step;
 import org.thresholdregister.core.caselife.CaseState.Work;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.judging.JudgingOptions;
 
 /** Lives through a case day by day: what the tests showed and what people did, in the order of {@link CaseMove}. */
 final class CaseBuilder {
@@ -53,6 +53,7 @@ final class CaseBuilder {
     }
 
     private final LocalDate testDate;
+    private final JudgingOptions options;
     private final Map<Ear, ShiftFacts> facts = new EnumMap<>(Ear.class);
     private final Map<Ear, Set<LocalDate>> days = new EnumMap<>(Ear.class);
     private final Map<LocalDate, List<Happening>> happenings = new TreeMap<>();
@@ -60,8 +61,9 @@ final class CaseBuilder {
     private final List<CaseEvent> history = new ArrayList<>();
     private Optional<LocalDate> closedOn = Optional.empty();
 
-    CaseBuilder(LocalDate testDate) {
+    CaseBuilder(LocalDate testDate, JudgingOptions options) {
         this.testDate = testDate;
+        this.options = options;
     }
 
     /**
@@ -74,7 +76,7 @@ final class CaseBuilder {
     void add(Ear ear, ShiftFacts shift, Set<LocalDate> daysNamed, Optional<LocalDate> lastDay) {
         facts.put(ear, shift);
         days.put(ear, new HashSet<>(daysNamed));
-        states.put(ear, CaseState.start(shift.scope()));
+        states.put(ear, CaseState.start(CaseTerms.of(options.ruleSet(), shift.scope())));
         happens(shift.foundBy().date(), ear, CaseMove.SHIFT_FOUND, new Origin.ByTest(shift.foundBy()));
         shift.settlement()
                 .filter(settled ->
@@ -83,7 +85,7 @@ final class CaseBuilder {
                         settled.day(),
                         ear,
                         settled.stands() ? CaseMove.CONFIRMED : CaseMove.CLEARED,
-                        settled.retest().<Origin>map(Origin.ByTest::new).orElseGet(Origin.ByTime::new)));
+                        settled.by().<Origin>map(Origin.ByTest::new).orElseGet(Origin.ByTime::new)));
     }
 
     boolean has(Ear ear) {
@@ -139,9 +141,7 @@ final class CaseBuilder {
             }
             closeOrOpen(day);
         });
-        Map<Ear, Judged> judged = new EnumMap<>(Ear.class);
-        facts.forEach((ear, shift) -> judged.put(ear, shift.judged()));
-        return new CaseLife(testDate, judged, states, days, history, closedOn);
+        return new CaseLife(testDate, options, facts, states, days, history, closedOn);
     }
 
     private void live(LocalDate day, Happening happening) {
@@ -162,7 +162,13 @@ final class CaseBuilder {
     private void take(LocalDate day, Ear ear, CaseMove move, Origin origin, CaseState after, Optional<Refusal> note) {
         states.put(ear, after);
         CaseEvent event = new CaseEvent(
-                day, Ears.of(ear), move, after.scope(), CaseCitations.of(move, after.scope()), origin, note);
+                day,
+                Ears.of(ear),
+                move,
+                after.scope(),
+                CaseParagraphs.of(move, after.scope(), options.ruleSet()),
+                origin,
+                note);
         if (!history.isEmpty() && isSameBut(history.getLast(), event)) {
             history.set(
                     history.size() - 1,
@@ -196,6 +202,7 @@ final class CaseBuilder {
             case NO -> CaseMove.FOUND_NOT_RECORDABLE;
             case ALREADY_RECORDED -> CaseMove.FOUND_HELD_BY_EARLIER_CASE;
             case UNDECIDED, AWAITING_RETEST -> CaseMove.LEFT_UNDECIDED;
+            case NOT_ASKED -> throw new IllegalStateException("the rule set keeps no log");
         };
         live(day, new Happening(ear, answer, new Origin.ByTest(shift.decidingTest()), false));
     }

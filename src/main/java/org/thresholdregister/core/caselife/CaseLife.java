@@ -16,6 +16,7 @@ import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.Determination.DueDates;
 import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.judging.JudgingOptions;
 
 /**
  * The life of one worker's shift as of a day: both ears of one date are one case, and each ear has a state of its own
@@ -24,7 +25,8 @@ import org.thresholdregister.core.judging.Determination.Judged;
 public final class CaseLife {
 
     private final LocalDate testDate;
-    private final Map<Ear, Judged> judged;
+    private final JudgingOptions options;
+    private final Map<Ear, ShiftFacts> facts;
     private final Map<Ear, CaseState> states;
     private final Map<Ear, Set<LocalDate>> days;
     private final List<CaseEvent> history;
@@ -32,13 +34,15 @@ public final class CaseLife {
 
     CaseLife(
             LocalDate testDate,
-            Map<Ear, Judged> judged,
+            JudgingOptions options,
+            Map<Ear, ShiftFacts> facts,
             Map<Ear, CaseState> states,
             Map<Ear, Set<LocalDate>> days,
             List<CaseEvent> history,
             Optional<LocalDate> closedOn) {
         this.testDate = testDate;
-        this.judged = new EnumMap<>(judged);
+        this.options = options;
+        this.facts = new EnumMap<>(facts);
         this.states = new EnumMap<>(states);
         this.days = new EnumMap<>(days);
         this.history = List.copyOf(history);
@@ -62,7 +66,7 @@ public final class CaseLife {
 
     /** The determination about this ear; for a test set aside, the one that stood when it was. */
     public Optional<Judged> determination(Ear ear) {
-        return Optional.ofNullable(judged.get(ear));
+        return Optional.ofNullable(facts.get(ear)).map(ShiftFacts::judged);
     }
 
     /** Whether a decision about this ear that names the test of this day is about this case. */
@@ -89,7 +93,7 @@ public final class CaseLife {
         return earliest(states.keySet().stream(), DueDates::retestBy);
     }
 
-    /** What is owed, what has a date first. */
+    /** What is owed. */
     public List<Owed> owed() {
         return duties(CaseState::owed);
     }
@@ -99,25 +103,38 @@ public final class CaseLife {
         return duties(CaseState::lifted);
     }
 
-    private List<Owed> duties(Function<CaseState, Set<Duty>> which) {
+    private List<Owed> duties(Function<CaseState, Set<CaseDuty>> which) {
         List<Owed> owed = new ArrayList<>();
-        for (Duty duty : Duty.values()) {
+        for (CaseDuty duty : CaseDuty.values()) {
             List<Ear> ears = states.keySet().stream()
                     .filter(ear -> state(ear)
                             .filter(state -> which.apply(state).contains(duty))
                             .isPresent())
                     .toList();
-            together(ears.stream()).ifPresent(both -> owed.add(new Owed(duty, both, dueDate(duty, ears))));
+            together(ears.stream())
+                    .ifPresent(both -> owed.add(
+                            new Owed(duty, both, dueDate(duty, ears), CaseParagraphs.of(duty, options.ruleSet()))));
         }
         return owed;
     }
 
-    private Optional<LocalDate> dueDate(Duty duty, List<Ear> ears) {
+    private Optional<LocalDate> dueDate(CaseDuty duty, List<Ear> ears) {
         return switch (duty) {
             case NOTICE -> earliest(ears.stream(), DueDates::notifyBy);
             case RECORD -> earliest(ears.stream(), DueDates::recordBy);
-            case RECORDABILITY, LINE_OUT, REFIT, TRAINING -> Optional.empty();
+            case REFIT, TRAINING ->
+                ears.stream()
+                        .flatMap(ear -> Optional.ofNullable(facts.get(ear)).stream())
+                        .flatMap(shift -> shift.settlement().stream())
+                        .flatMap(settled -> afterShift().by(settled.day(), options.holidays()).stream())
+                        .min(LocalDate::compareTo);
+            case RECORDABILITY, LINE_OUT -> Optional.empty();
         };
+    }
+
+    /** What the rule set asks to be done with protectors and training. */
+    public AfterShift afterShift() {
+        return AfterShift.of(options.ruleSet());
     }
 
     private Optional<LocalDate> earliest(Stream<Ear> ears, Function<DueDates, Optional<LocalDate>> date) {

@@ -8,9 +8,10 @@ import java.util.Set;
  * Where one ear's case stands. A state changes by {@link #after} alone, which asks the one table of moves; so none that
  * the table forbids can be reached.
  *
+ * @param terms what the rule set lets follow
  * @param done the acts that were done, whatever was owed
  */
-public record CaseState(CaseScope scope, Shift shift, Work work, ForTheLog forTheLog, Entry entry, Set<CaseMove> done) {
+public record CaseState(CaseTerms terms, Shift shift, Work work, ForTheLog forTheLog, Entry entry, Set<CaseMove> done) {
 
     /** Whether the shift stands. */
     public enum Shift {
@@ -36,7 +37,9 @@ public record CaseState(CaseScope scope, Shift shift, Work work, ForTheLog forTh
         RECORDABLE,
         NOT_RECORDABLE,
         HELD_BY_EARLIER_CASE,
-        UNDECIDED
+        UNDECIDED,
+        /** The rule set keeps no log. */
+        NO_LOG
     }
 
     /** The entry on the injury log. */
@@ -58,8 +61,14 @@ public record CaseState(CaseScope scope, Shift shift, Work work, ForTheLog forTh
     }
 
     /** Before anything was found. */
-    public static CaseState start(CaseScope scope) {
-        return new CaseState(scope, Shift.NONE, Work.PRESUMED, ForTheLog.NOT_ASKED, Entry.NONE, Set.of());
+    static CaseState start(CaseTerms terms) {
+        return new CaseState(
+                terms,
+                Shift.NONE,
+                Work.PRESUMED,
+                terms.keepsLog() ? ForTheLog.NOT_ASKED : ForTheLog.NO_LOG,
+                Entry.NONE,
+                Set.of());
     }
 
     /** The state after the move, or why it is not open. */
@@ -81,21 +90,19 @@ public record CaseState(CaseScope scope, Shift shift, Work work, ForTheLog forTh
     }
 
     /** What is owed now. */
-    public Set<Duty> owed() {
-        Set<Duty> owed = EnumSet.noneOf(Duty.class);
-        boolean shiftCounts = scope == CaseScope.SHIFT_AND_LOG;
-        boolean open = shift == Shift.FOUND || shift == Shift.RETEST_BOOKED || shift == Shift.CONFIRMED;
-        if (shiftCounts && open && !done.contains(CaseMove.NOTICE_SENT)) {
-            owed.add(Duty.NOTICE);
+    public Set<CaseDuty> owed() {
+        Set<CaseDuty> owed = EnumSet.noneOf(CaseDuty.class);
+        if (terms.tells(shift) && !done.contains(CaseMove.NOTICE_SENT)) {
+            owed.add(CaseDuty.NOTICE);
         }
         if (entry == Entry.NONE && forTheLog == ForTheLog.RECORDABLE) {
-            owed.add(Duty.RECORD);
+            owed.add(CaseDuty.RECORD);
         }
         if (entry == Entry.NONE && forTheLog == ForTheLog.UNDECIDED) {
-            owed.add(Duty.RECORDABILITY);
+            owed.add(CaseDuty.RECORDABILITY);
         }
         if (entry == Entry.RECORDED && work == Work.FOUND_NOT_RELATED) {
-            owed.add(Duty.LINE_OUT);
+            owed.add(CaseDuty.LINE_OUT);
         }
         if (work != Work.FOUND_NOT_RELATED) {
             owed.addAll(duringFollowUp());
@@ -104,42 +111,51 @@ public record CaseState(CaseScope scope, Shift shift, Work work, ForTheLog forTh
     }
 
     /**
-     * What would be owed had the loss not been found not work-related. 29 CFR 1910.95(g)(8)(ii) lifts it where a
-     * physician found so; the record does not tell professions apart.
+     * What would be owed had the loss not been found not work-related, see {@link AfterShift#liftedBy()}: 29 CFR
+     * 1910.95(g)(8)(ii) lifts it where a physician found so, and the record does not tell professions apart.
      */
-    public Set<Duty> lifted() {
+    public Set<CaseDuty> lifted() {
         return work == Work.FOUND_NOT_RELATED ? duringFollowUp() : Set.of();
     }
 
-    private Set<Duty> duringFollowUp() {
-        Set<Duty> duties = EnumSet.noneOf(Duty.class);
-        if (scope == CaseScope.SHIFT_AND_LOG && shift == Shift.CONFIRMED) {
-            duties.add(Duty.REFIT);
-            duties.add(Duty.TRAINING);
+    private Set<CaseDuty> duringFollowUp() {
+        Set<CaseDuty> duties = EnumSet.noneOf(CaseDuty.class);
+        if (terms.asksForProtectors(shift)) {
+            duties.add(CaseDuty.REFIT);
+            duties.add(CaseDuty.TRAINING);
         }
         duties.removeIf(duty -> done.stream().anyMatch(duty::isDoneBy));
         return duties;
     }
 
+    public CaseScope scope() {
+        return terms.scope();
+    }
+
+    /** Without an answer for the log, where there is a log at all. */
+    CaseState withoutAnswer() {
+        return forTheLog == ForTheLog.NO_LOG ? this : with(ForTheLog.NOT_ASKED);
+    }
+
     CaseState with(Shift other) {
-        return new CaseState(scope, other, work, forTheLog, entry, done);
+        return new CaseState(terms, other, work, forTheLog, entry, done);
     }
 
     CaseState with(Work other) {
-        return new CaseState(scope, shift, other, forTheLog, entry, done);
+        return new CaseState(terms, shift, other, forTheLog, entry, done);
     }
 
     CaseState with(ForTheLog other) {
-        return new CaseState(scope, shift, work, other, entry, done);
+        return new CaseState(terms, shift, work, other, entry, done);
     }
 
     CaseState with(Entry other) {
-        return new CaseState(scope, shift, work, forTheLog, other, done);
+        return new CaseState(terms, shift, work, forTheLog, other, done);
     }
 
     CaseState withDone(CaseMove act) {
         Set<CaseMove> more = EnumSet.of(act);
         more.addAll(done);
-        return new CaseState(scope, shift, work, forTheLog, entry, more);
+        return new CaseState(terms, shift, work, forTheLog, entry, more);
     }
 }

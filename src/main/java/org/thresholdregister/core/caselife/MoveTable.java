@@ -1,6 +1,7 @@
 package org.thresholdregister.core.caselife;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -75,7 +76,7 @@ final class MoveTable {
                     not(answered, Refusal.LOG_ANSWERED);
                 }
             }
-            return this;
+            return not(ForTheLog.NO_LOG, Refusal.NO_LOG);
         }
 
         /** Only for what is, or may still become, a case for the log: an early entry need not wait for a retest. */
@@ -83,7 +84,8 @@ final class MoveTable {
             return whileTheShiftCounts()
                     .not(Work.FOUND_NOT_RELATED, Refusal.NOT_WORK_RELATED)
                     .not(ForTheLog.NOT_RECORDABLE, Refusal.NOT_RECORDABLE)
-                    .not(ForTheLog.HELD_BY_EARLIER_CASE, Refusal.HELD_BY_EARLIER_CASE);
+                    .not(ForTheLog.HELD_BY_EARLIER_CASE, Refusal.HELD_BY_EARLIER_CASE)
+                    .not(ForTheLog.NO_LOG, Refusal.NO_LOG);
         }
     }
 
@@ -103,14 +105,17 @@ final class MoveTable {
                 Row.does(state -> state)
                         .not(Shift.NONE, Refusal.NO_SHIFT_FOUND)
                         .not(Shift.SET_ASIDE, Refusal.TEST_SET_ASIDE));
-        for (CaseMove act :
-                new CaseMove[] {CaseMove.NOTICE_SENT, CaseMove.PROTECTOR_REFITTED, CaseMove.TRAINED, CaseMove.REFERRED
-                }) {
+        rows.put(
+                CaseMove.NOTICE_SENT,
+                Row.does(state -> state.withDone(CaseMove.NOTICE_SENT))
+                        .not(Shift.NONE, Refusal.NO_SHIFT_FOUND)
+                        .not(Shift.SET_ASIDE, Refusal.TEST_SET_ASIDE));
+        for (CaseMove act : List.of(CaseMove.PROTECTOR_REFITTED, CaseMove.TRAINED, CaseMove.REFERRED)) {
             rows.put(act, Row.does(state -> state.withDone(act)).whileTheShiftCounts());
         }
         rows.put(
                 CaseMove.FOUND_NOT_WORK_RELATED,
-                Row.does(state -> state.with(Work.FOUND_NOT_RELATED).with(ForTheLog.NOT_ASKED))
+                Row.does(state -> state.with(Work.FOUND_NOT_RELATED).withoutAnswer())
                         .whileTheShiftCounts());
         rows.put(
                 CaseMove.FOUND_WORK_RELATED,
@@ -143,7 +148,7 @@ final class MoveTable {
                         .not(Entry.LINED_OUT, Refusal.LINED_OUT));
         rows.put(
                 CaseMove.TEST_SET_ASIDE,
-                Row.does(state -> state.with(Shift.SET_ASIDE).with(ForTheLog.NOT_ASKED))
+                Row.does(state -> state.with(Shift.SET_ASIDE).withoutAnswer())
                         .not(Shift.NONE, Refusal.NO_SHIFT_FOUND)
                         .not(Shift.SET_ASIDE, Refusal.TEST_SET_ASIDE));
         rows.put(

@@ -27,6 +27,8 @@ public enum Refusal {
     ON_THE_LOG,
     /** The entry was lined out. */
     LINED_OUT,
+    /** The rule set keeps no log. */
+    NO_LOG,
     /** Something is still owed. */
     STILL_OWED
 }

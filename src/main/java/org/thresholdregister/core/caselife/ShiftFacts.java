@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Determination.Resolution;
 import org.thresholdregister.core.judging.Outcome;
@@ -25,9 +24,9 @@ record ShiftFacts(
 
     /**
      * @param day on which it was settled
-     * @param retest that settled it; empty where the time for one ran out
+     * @param by the test or retest that settled it; empty where the time for a retest ran out
      */
-    record Settlement(LocalDate day, boolean stands, Optional<Audiogram> retest) {}
+    record Settlement(LocalDate day, boolean stands, Optional<Audiogram> by) {}
 
     /** The test that the question of the log is asked of. */
     Audiogram decidingTest() {
@@ -41,37 +40,46 @@ record ShiftFacts(
                 && (answer == Recordability.YES
                         || answer == Recordability.UNDECIDED
                         || answer == Recordability.AWAITING_RETEST);
+        boolean ownShift = judged.comparison().isShift() == Answer.YES;
         return switch (judged.outcome()) {
-            case AWAITING_RETEST ->
-                Optional.of(new ShiftFacts(judged, CaseScope.SHIFT_AND_LOG, judged.test(), Optional.empty(), answer));
-            case CONFIRMED -> Optional.of(confirmed(judged, answer));
+            case AWAITING_RETEST -> Optional.of(ofShift(judged, judged.test(), Optional.empty(), answer));
+            case CONFIRMED ->
+                Optional.of(ofShift(
+                        judged,
+                        ownShift ? judged.test() : judged.settledBy(),
+                        Optional.of(confirmation(judged)),
+                        answer));
             case NOT_CONFIRMED ->
                 Optional.of(
                         standsForTheLog
                                 ? forTheLog(judged, answer)
-                                : new ShiftFacts(
+                                : ofShift(
                                         judged,
-                                        CaseScope.SHIFT_AND_LOG,
                                         judged.test(),
                                         Optional.of(settledBy(judged.settledBy(), false)),
                                         answer));
-            case NO_SHIFT, UNDECIDED -> standsForTheLog ? Optional.of(forTheLog(judged, answer)) : Optional.empty();
+            case NO_SHIFT, UNDECIDED ->
+                standsForTheLog
+                        ? Optional.of(forTheLog(judged, answer))
+                        : ownShift
+                                ? Optional.of(ofShift(judged, judged.test(), Optional.empty(), answer))
+                                : Optional.empty();
             case BASELINE, BEFORE_BASELINE, RETEST ->
                 throw new IllegalArgumentException("not judged by itself: " + judged.outcome());
         };
     }
 
-    private static ShiftFacts confirmed(Judged judged, Recordability answer) {
-        Settlement settlement = judged.resolution() instanceof Resolution.ByRetest
-                ? settledBy(judged.settledBy(), true)
-                : timeRanOut(judged);
-        boolean ownShift = judged.comparison().isStandardThresholdShift() == Answer.YES;
-        return new ShiftFacts(
-                judged,
-                CaseScope.SHIFT_AND_LOG,
-                ownShift ? judged.test() : judged.settledBy(),
-                Optional.of(settlement),
-                answer);
+    private static ShiftFacts ofShift(
+            Judged judged, Audiogram foundBy, Optional<Settlement> settlement, Recordability answer) {
+        return new ShiftFacts(judged, CaseScope.SHIFT_AND_LOG, foundBy, settlement, answer);
+    }
+
+    private static Settlement confirmation(Judged judged) {
+        return switch (judged.resolution()) {
+            case Resolution.ByTestItself ignored -> withoutRetest(judged);
+            case Resolution.ByRetest ignored -> settledBy(judged.settledBy(), true);
+            case Resolution.BySecondTest ignored -> settledBy(judged.settledBy(), true);
+        };
     }
 
     private static ShiftFacts forTheLog(Judged judged, Recordability answer) {
@@ -79,16 +87,21 @@ record ShiftFacts(
                 judged.recording().comparison().map(Comparison::decidingTest).orElse(judged.test());
         Optional<Settlement> settlement = answer == Recordability.AWAITING_RETEST
                 ? Optional.empty()
-                : Optional.of(deciding.equals(judged.test()) ? timeRanOut(judged) : settledBy(deciding, true));
+                : Optional.of(deciding.equals(judged.test()) ? withoutRetest(judged) : settledBy(deciding, true));
         return new ShiftFacts(judged, CaseScope.LOG_ONLY, deciding, settlement, answer);
     }
 
-    private static Settlement settledBy(Audiogram retest, boolean stands) {
-        return new Settlement(retest.date(), stands, Optional.of(retest));
+    private static Settlement settledBy(Audiogram test, boolean stands) {
+        return new Settlement(test.date(), stands, Optional.of(test));
     }
 
-    private static Settlement timeRanOut(Judged judged) {
-        return new Settlement(Deadlines.lastRetestDay(judged.test().date()).plusDays(1), true, Optional.empty());
+    /** The day after the last one for a retest; at once where the rule set knows none. */
+    private static Settlement withoutRetest(Judged judged) {
+        return judged.ruleSet()
+                .retest()
+                .map(retest ->
+                        new Settlement(retest.lastDay(judged.test().date()).plusDays(1), true, Optional.empty()))
+                .orElseGet(() -> settledBy(judged.test(), true));
     }
 
     /** The recorded answer, or, where the finding that the loss is not work-related made it no, the one before that. */
@@ -118,7 +131,11 @@ record ShiftFacts(
                         .comparison()
                         .filter(comparison -> comparison.decidingTest().equals(judged.test()))
                         .isPresent()
-                && !asOf.isAfter(Deadlines.lastRetestDay(judged.test().date()));
+                && judged.ruleSet()
+                        .retest()
+                        .filter(retest ->
+                                !asOf.isAfter(retest.lastDay(judged.test().date())))
+                        .isPresent();
     }
 
     private static boolean isShiftFromReference(Recording recording) {

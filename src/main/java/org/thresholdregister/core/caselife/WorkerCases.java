@@ -15,7 +15,6 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Judge;
@@ -46,7 +45,7 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
 
     /** @param judgement of this history by these options */
     public static WorkerCases of(WorkerHistory history, WorkerJudgement judgement, JudgingOptions options) {
-        return new Gathering(history, options).gather(judgement);
+        return new Gathering(history, judgement, options).gather();
     }
 
     /**
@@ -101,13 +100,15 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
     private static final class Gathering {
 
         private final WorkerHistory history;
+        private final WorkerJudgement judgement;
         private final JudgingOptions options;
         private final List<Decision> decisions;
         private final Map<LocalDate, CaseBuilder> builders = new TreeMap<>();
         private final List<WithoutCase> withoutCase = new ArrayList<>();
 
-        Gathering(WorkerHistory history, JudgingOptions options) {
+        Gathering(WorkerHistory history, WorkerJudgement judgement, JudgingOptions options) {
             this.history = history;
+            this.judgement = judgement;
             this.options = options;
             this.decisions = history.decisions().stream()
                     .filter(decision -> !decision.decidedOn().isAfter(options.asOf()))
@@ -115,8 +116,8 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
                     .toList();
         }
 
-        WorkerCases gather(WorkerJudgement judgement) {
-            addCases(judgement);
+        WorkerCases gather() {
+            addCases();
             addCasesSetAside();
             for (Decision decision : decisions) {
                 for (Ear ear : Ear.values()) {
@@ -134,7 +135,7 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
                     builders.values().stream().map(CaseBuilder::build).toList(), withoutCase);
         }
 
-        private void addCases(WorkerJudgement judgement) {
+        private void addCases() {
             for (Ear ear : Ear.values()) {
                 Map<LocalDate, ShiftFacts> shifts = new TreeMap<>();
                 judged(judgement, ear)
@@ -168,7 +169,7 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
         }
 
         private CaseBuilder builder(LocalDate date) {
-            return builders.computeIfAbsent(date, CaseBuilder::new);
+            return builders.computeIfAbsent(date, day -> new CaseBuilder(day, options));
         }
 
         /** The days by which a decision may name the test, as {@link Judge} has it. */
@@ -235,10 +236,18 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
                         .filter(builder -> builder.isNamedBy(decision.testDate(), ear))
                         .toList();
                 about.forEach(builder -> builder.happens(decision.decidedOn(), ear, move, decision));
-                if (about.isEmpty()) {
+                if (about.isEmpty() && !isToldAnyway(decision, ear)) {
                     withoutCase.add(new WithoutCase(decision, ear));
                 }
             });
+        }
+
+        /** Some rule sets have the worker told of every test, so that a notice needs no case. */
+        private boolean isToldAnyway(Decision decision, Ear ear) {
+            return decision.kind() == DecisionKind.NOTICE_GIVEN
+                    && judged(judgement, ear)
+                            .filter(judged -> daysOf(judged, judgement).contains(decision.testDate()))
+                            .anyMatch(judged -> judged.dueDates().notifyBy().isPresent());
         }
 
         private void setAside(Decision decision, Ear ear, LocalDate date, CaseBuilder builder) {
@@ -256,7 +265,10 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
 
         private boolean isRetestOf(LocalDate date, LocalDate retest) {
             return retest.isAfter(date)
-                    && !retest.isAfter(Deadlines.lastRetestDay(date))
+                    && options.ruleSet()
+                            .retest()
+                            .filter(rule -> !retest.isAfter(rule.lastDay(date)))
+                            .isPresent()
                     && history.audiograms().stream()
                             .anyMatch(test -> test.purpose() == TestPurpose.RETEST
                                     && test.date().equals(retest));

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.caselife.AfterShift;
+import org.thresholdregister.core.caselife.CaseDuty;
 import org.thresholdregister.core.caselife.CaseEvent;
 import org.thresholdregister.core.caselife.CaseEvent.Origin;
 import org.thresholdregister.core.caselife.CaseLife;
 import org.thresholdregister.core.caselife.CaseMove;
 import org.thresholdregister.core.caselife.CaseScope;
 import org.thresholdregister.core.caselife.CaseState;
-import org.thresholdregister.core.caselife.Duty;
 import org.thresholdregister.core.caselife.Owed;
 import org.thresholdregister.core.caselife.Refusal;
 import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.followup.FollowUpKind;
 
 /** The life of a case in words. */
@@ -58,7 +58,7 @@ public final class CaseWords {
         return switch (event.origin()) {
             case Origin.ByTest(var test) ->
                 " by the " + Words.purpose(test.purpose()) + " of " + Words.day(test.date());
-            case Origin.ByTime() -> ", as no retest settled it within " + Deadlines.RETEST_DAYS + " days";
+            case Origin.ByTime() -> ", as no retest settled it in time";
             case Origin.ByPerson ignored -> "";
             case Origin.ByWhatWentBefore() -> "";
         };
@@ -90,6 +90,7 @@ public final class CaseWords {
             case NOT_ON_THE_LOG -> "The case does not stand on the injury log.";
             case ON_THE_LOG -> "The case stands on the injury log already.";
             case LINED_OUT -> "The entry on the injury log is lined out.";
+            case NO_LOG -> "The rule set keeps no log of cases.";
             case STILL_OWED -> "Something is still owed.";
         };
     }
@@ -112,7 +113,7 @@ public final class CaseWords {
                 + ", which opened no case of this ear. It is kept as it came.";
     }
 
-    public static String duty(Duty duty) {
+    public static String duty(CaseDuty duty) {
         return switch (duty) {
             case NOTICE -> Words.followUp(FollowUpKind.NOTICE);
             case RECORDABILITY -> "an answer whether it is recordable, which the record does not give";
@@ -132,10 +133,14 @@ public final class CaseWords {
     }
 
     /** What is not owed for now because the loss was found not work-related. */
-    public static String lifted(Owed owed) {
+    public static String lifted(Owed owed, AfterShift.LiftedBy by) {
+        String who = switch (by) {
+            case PHYSICIAN -> "a physician";
+            case PHYSICIAN_OR_AUDIOLOGIST -> "a physician or an audiologist";
+        };
         return Words.capitalised(duty(owed.duty())) + " is not owed for the " + Words.ears(owed.ears())
-                + " where it was a physician who found the"
-                + " loss not work-related; another professional's finding leaves it owed.";
+                + " where it was " + who
+                + " who found the loss not work-related; anybody else's finding leaves it owed.";
     }
 
     /** How the case stands, ear by ear where they differ: {@code shift confirmed, recordable, not on the log yet}. */
@@ -171,7 +176,7 @@ public final class CaseWords {
         }
         boolean isOnRecord = state.entry() != CaseState.Entry.NONE;
         switch (state.forTheLog()) {
-            case NOT_ASKED -> {}
+            case NOT_ASKED, NO_LOG -> {}
             case RECORDABLE -> parts.add(isOnRecord ? "recordable" : "recordable and not on the log yet");
             case NOT_RECORDABLE -> parts.add("not recordable");
             case HELD_BY_EARLIER_CASE -> parts.add("held by an earlier case");

@@ -26,9 +26,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.caselife.CaseState.Entry;
 import org.thresholdregister.core.caselife.CaseState.ForTheLog;
 import org.thresholdregister.core.caselife.CaseState.Shift;
@@ -39,6 +41,8 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
 
 class CaseLifeTest {
 
@@ -46,6 +50,7 @@ class CaseLifeTest {
     private static final String RETEST = "2026-04-11";
     private static final String WINDOW_PASSED = "2026-05-02";
     private static final String LATER = "2026-06-30";
+    private static final Citation PROTECTORS = new Citation("29 CFR 1910.95(g)(8)(ii)(A) and (B)");
 
     /** Levels of 15 at the baseline, so that 30 is a shift of 15 dB at a level of 30 dB HL. */
     private static Case baseline() {
@@ -72,7 +77,7 @@ class CaseLifeTest {
         return life.state(Ear.LEFT).orElseThrow();
     }
 
-    private static Optional<String> owedBy(CaseLife life, Duty duty) {
+    private static Optional<String> owedBy(CaseLife life, CaseDuty duty) {
         return life.owed().stream()
                 .filter(owed -> owed.duty() == duty)
                 .findFirst()
@@ -92,7 +97,7 @@ class CaseLifeTest {
         CaseLife life = only(
                 new Case().test("2023-04-03", TestPurpose.BASELINE, 0, 0).test(T0, TestPurpose.ANNUAL, 15, 0), LATER);
         assertThat(moves(life)).containsExactly(SHIFT_FOUND, CONFIRMED, FOUND_NOT_RECORDABLE);
-        assertThat(left(life).owed()).containsExactly(Duty.NOTICE, Duty.REFIT, Duty.TRAINING);
+        assertThat(left(life).owed()).containsExactly(CaseDuty.NOTICE, CaseDuty.REFIT, CaseDuty.TRAINING);
     }
 
     @Test
@@ -104,7 +109,7 @@ class CaseLifeTest {
                         .test(RETEST, TestPurpose.RETEST, 25, 0),
                 LATER);
         assertThat(moves(life)).containsExactly(SHIFT_FOUND, CONFIRMED, FOUND_RECORDABLE);
-        assertThat(owedBy(life, Duty.RECORD)).hasValue("2026-04-18");
+        assertThat(owedBy(life, CaseDuty.RECORD)).hasValue("2026-04-18");
     }
 
     @Test
@@ -128,8 +133,8 @@ class CaseLifeTest {
         assertThat(moves(life)).containsExactly(SHIFT_FOUND, RETEST_BOOKED);
         assertThat(left(life).shift()).isEqualTo(Shift.RETEST_BOOKED);
         assertThat(life.retestBy()).hasValue(LocalDate.parse("2026-05-01"));
-        assertThat(owedBy(life, Duty.RECORD)).isEmpty();
-        assertThat(owedBy(life, Duty.NOTICE)).hasValue("2026-04-22");
+        assertThat(owedBy(life, CaseDuty.RECORD)).isEmpty();
+        assertThat(owedBy(life, CaseDuty.NOTICE)).hasValue("2026-04-22");
     }
 
     @Test
@@ -158,7 +163,7 @@ class CaseLifeTest {
                         tuple(WINDOW_PASSED, CONFIRMED),
                         tuple(WINDOW_PASSED, FOUND_RECORDABLE));
         assertThat(late.history().get(1).origin()).isEqualTo(new CaseEvent.Origin.ByTime());
-        assertThat(owedBy(late, Duty.RECORD)).hasValue("2026-05-01");
+        assertThat(owedBy(late, CaseDuty.RECORD)).hasValue("2026-05-01");
     }
 
     @Test
@@ -168,7 +173,7 @@ class CaseLifeTest {
         assertThat(life.history())
                 .extracting(event -> event.day().toString(), CaseEvent::move)
                 .containsExactly(tuple(T0, SHIFT_FOUND), tuple(RETEST, CONFIRMED), tuple(RETEST, FOUND_RECORDABLE));
-        assertThat(owedBy(life, Duty.RECORD)).hasValue("2026-04-18");
+        assertThat(owedBy(life, CaseDuty.RECORD)).hasValue("2026-04-18");
     }
 
     @Test
@@ -180,7 +185,7 @@ class CaseLifeTest {
                         .test(RETEST, TestPurpose.RETEST, 20, 0),
                 LATER);
         assertThat(moves(life)).containsExactly(SHIFT_FOUND, CONFIRMED, FOUND_NOT_RECORDABLE);
-        assertThat(owedBy(life, Duty.NOTICE)).hasValue("2026-05-02");
+        assertThat(owedBy(life, CaseDuty.NOTICE)).hasValue("2026-05-02");
     }
 
     @Test
@@ -214,8 +219,8 @@ class CaseLifeTest {
                         .decided(T0, Ears.LEFT, DecisionKind.NOT_WORK_RELATED, "2026-04-10"),
                 LATER);
         assertThat(moves(life)).containsExactly(SHIFT_FOUND, FOUND_NOT_WORK_RELATED, CONFIRMED);
-        assertThat(left(life).owed()).containsExactly(Duty.NOTICE);
-        assertThat(left(life).lifted()).containsExactly(Duty.REFIT, Duty.TRAINING);
+        assertThat(left(life).owed()).containsExactly(CaseDuty.NOTICE);
+        assertThat(left(life).lifted()).containsExactly(CaseDuty.REFIT, CaseDuty.TRAINING);
     }
 
     @Test
@@ -224,11 +229,11 @@ class CaseLifeTest {
                 .test(T0, TestPurpose.ANNUAL, 30, 10)
                 .decided(T0, Ears.LEFT, DecisionKind.RECORDED, "2026-05-05")
                 .decided(T0, Ears.LEFT, DecisionKind.NOT_WORK_RELATED, "2026-05-20");
-        assertThat(owedBy(only(of, LATER), Duty.LINE_OUT)).hasValue("no date");
+        assertThat(owedBy(only(of, LATER), CaseDuty.LINE_OUT)).hasValue("no date");
         CaseLife linedOut = only(of.decided(T0, Ears.LEFT, DecisionKind.LINED_OUT, "2026-05-21"), LATER);
         assertThat(moves(linedOut))
                 .containsExactly(SHIFT_FOUND, CONFIRMED, FOUND_RECORDABLE, RECORDED, FOUND_NOT_WORK_RELATED, LINED_OUT);
-        assertThat(owedBy(linedOut, Duty.LINE_OUT)).isEmpty();
+        assertThat(owedBy(linedOut, CaseDuty.LINE_OUT)).isEmpty();
     }
 
     @Test
@@ -306,7 +311,7 @@ class CaseLifeTest {
                 .test(T0, TestPurpose.ANNUAL, ">5 10 10", "10 10 10");
         CaseLife open = only(of, LATER);
         assertThat(moves(open)).containsExactly(SHIFT_FOUND, CONFIRMED, LEFT_UNDECIDED);
-        assertThat(left(open).owed()).contains(Duty.RECORDABILITY);
+        assertThat(left(open).owed()).contains(CaseDuty.RECORDABILITY);
         assertThat(left(open).refusal(RECORDED)).isEmpty();
         assertThat(moves(only(of.test(RETEST, TestPurpose.RETEST, 25, 10), LATER)))
                 .containsExactly(SHIFT_FOUND, CONFIRMED, FOUND_RECORDABLE);
@@ -342,7 +347,7 @@ class CaseLifeTest {
                         FOUND_WORK_RELATED,
                         FOUND_RECORDABLE);
         assertThat(open.isClosed()).isFalse();
-        assertThat(left(open).owed()).containsExactly(Duty.RECORD, Duty.REFIT, Duty.TRAINING);
+        assertThat(left(open).owed()).containsExactly(CaseDuty.RECORD, CaseDuty.REFIT, CaseDuty.TRAINING);
     }
 
     @Test
@@ -354,15 +359,15 @@ class CaseLifeTest {
                 .test(T0, TestPurpose.ANNUAL, 30, 10);
         assertThat(cases(of, LATER).cases().getFirst().owed())
                 .containsExactly(
-                        new Owed(Duty.REFIT, Ears.LEFT, Optional.empty()),
-                        new Owed(Duty.TRAINING, Ears.LEFT, Optional.empty()));
+                        new Owed(CaseDuty.REFIT, Ears.LEFT, Optional.empty(), Optional.of(PROTECTORS)),
+                        new Owed(CaseDuty.TRAINING, Ears.LEFT, Optional.empty(), Optional.of(PROTECTORS)));
         of.decided(T0, Ears.LEFT, DecisionKind.PROTECTOR_REFITTED, "2026-05-10")
                 .decided(T0, Ears.LEFT, DecisionKind.TRAINED, "2026-05-11");
         List<CaseLife> lives = cases(of, LATER).cases();
         assertThat(lives.getFirst().owed()).isEmpty();
         assertThat(lives.getFirst().closedOn()).hasValue(LocalDate.parse("2026-05-11"));
         assertThat(moves(lives.getFirst())).containsSubsequence(PROTECTOR_REFITTED, TRAINED, CLOSED);
-        assertThat(lives.get(1).owed()).extracting(Owed::duty).containsExactly(Duty.NOTICE);
+        assertThat(lives.get(1).owed()).extracting(Owed::duty).containsExactly(CaseDuty.NOTICE);
     }
 
     @Test
@@ -375,7 +380,7 @@ class CaseLifeTest {
                         LATER)
                 .cases()
                 .get(1);
-        assertThat(left(second).owed()).contains(Duty.REFIT);
+        assertThat(left(second).owed()).contains(CaseDuty.REFIT);
     }
 
     @Test
@@ -415,7 +420,7 @@ class CaseLifeTest {
         assertThat(life.history().getLast())
                 .extracting(CaseEvent::move, CaseEvent::note)
                 .containsExactly(LINED_OUT, Optional.of(Refusal.NOT_ON_THE_LOG));
-        assertThat(owedBy(life, Duty.RECORD)).isEmpty();
+        assertThat(owedBy(life, CaseDuty.RECORD)).isEmpty();
     }
 
     @Test
@@ -506,9 +511,43 @@ class CaseLifeTest {
         assertThat(life.history())
                 .extracting(CaseEvent::move, event -> event.rule().orElseThrow(), CaseEvent::by, CaseEvent::reason)
                 .containsExactly(
-                        tuple(SHIFT_FOUND, Citation.STANDARD_THRESHOLD_SHIFT, "", ""),
-                        tuple(NOTICE_SENT, Citation.NOTICE, "Dr Invented", "as the test says"),
-                        tuple(CONFIRMED, Citation.RETEST, "", ""),
-                        tuple(FOUND_RECORDABLE, Citation.RECORDABLE, "", ""));
+                        tuple(SHIFT_FOUND, new Citation("29 CFR 1910.95(g)(10)(i)"), "", ""),
+                        tuple(NOTICE_SENT, new Citation("29 CFR 1910.95(g)(8)(i)"), "Dr Invented", "as the test says"),
+                        tuple(CONFIRMED, new Citation("29 CFR 1910.95(g)(7)(ii)"), "", ""),
+                        tuple(FOUND_RECORDABLE, new Citation("29 CFR 1904.10(a)"), "", ""));
+    }
+
+    private static CaseLife only(Case of, RuleSet ruleSet, String asOf) {
+        JudgingOptions options =
+                new JudgingOptions(LocalDate.parse(asOf), ruleSet, AgeCorrection.ON, BaselineRevision.OFF);
+        WorkerHistory history = of.history();
+        List<CaseLife> cases =
+                WorkerCases.of(history, Judge.judge(history, options), options).cases();
+        assertThat(cases).hasSize(1);
+        return cases.getFirst();
+    }
+
+    /** 30 CFR 62.174: within 30 calendar days of evidence or confirmation, here by a retest. */
+    @Test
+    void inMinesProtectorsAndTrainingHaveADate() {
+        CaseLife life = only(
+                baseline().test(T0, TestPurpose.ANNUAL, 30, 10).test(RETEST, TestPurpose.RETEST, 30, 10),
+                RuleSets.find("msha").orElseThrow(),
+                LATER);
+        assertThat(owedBy(life, CaseDuty.REFIT)).hasValue("2026-05-11");
+        assertThat(owedBy(life, CaseDuty.TRAINING)).hasValue("2026-05-11");
+        assertThat(moves(life)).containsExactly(SHIFT_FOUND, CONFIRMED, FOUND_NOT_RECORDABLE);
+    }
+
+    /** NIOSH 98-126: two tests running; one alone never confirms, and no log is kept. */
+    @Test
+    void whereTwoTestsMustConfirmTheSecondSettlesItAndNoLogIsAsked() {
+        RuleSet niosh = RuleSets.find("niosh").orElseThrow();
+        Case of = baseline().test(T0, TestPurpose.ANNUAL, 30, 10);
+        CaseLife waiting = only(of, niosh, LATER);
+        assertThat(moves(waiting)).containsExactly(SHIFT_FOUND);
+        assertThat(left(waiting).refusal(RECORDED)).hasValue(Refusal.NO_LOG);
+        CaseLife cleared = only(of.test(RETEST, TestPurpose.RETEST, 15, 10), niosh, LATER);
+        assertThat(moves(cleared)).containsExactly(SHIFT_FOUND, CLEARED, CLOSED);
     }
 }

@@ -20,6 +20,7 @@ import org.thresholdregister.core.caselife.CaseState.ForTheLog;
 import org.thresholdregister.core.caselife.CaseState.Shift;
 import org.thresholdregister.core.caselife.CaseState.Step;
 import org.thresholdregister.core.caselife.CaseState.Work;
+import org.thresholdregister.core.rules.RuleSets;
 
 /**
  * Every move from every standing, written out from the published rules: 29 CFR 1910.95(g)(7) and (8), 1904.10(b) and
@@ -32,7 +33,7 @@ class MoveTableTest {
             SHIFT_FOUND                FOUND            !SHIFT_FOUND_ALREADY !SHIFT_FOUND_ALREADY !SHIFT_FOUND_ALREADY !SHIFT_FOUND_ALREADY !SHIFT_FOUND_ALREADY
             RETEST_BOOKED              !NO_SHIFT_FOUND  RETEST_BOOKED  =              !SHIFT_CONFIRMED     !SHIFT_CLEARED       !TEST_SET_ASIDE
             RETEST_SET_ASIDE           !NO_SHIFT_FOUND  =              =              =                    =                    !TEST_SET_ASIDE
-            NOTICE_SENT                !NO_SHIFT_FOUND  =              =              =                    !SHIFT_CLEARED       !TEST_SET_ASIDE
+            NOTICE_SENT                !NO_SHIFT_FOUND  =              =              =                    =                    !TEST_SET_ASIDE
             PROTECTOR_REFITTED         !NO_SHIFT_FOUND  =              =              =                    !SHIFT_CLEARED       !TEST_SET_ASIDE
             TRAINED                    !NO_SHIFT_FOUND  =              =              =                    !SHIFT_CLEARED       !TEST_SET_ASIDE
             REFERRED                   !NO_SHIFT_FOUND  =              =              =                    !SHIFT_CLEARED       !TEST_SET_ASIDE
@@ -69,16 +70,16 @@ class MoveTableTest {
 
     /** With a shift that stands. */
     private static final String BY_ANSWER = """
-            move                       NOT_ASKED             RECORDABLE     NOT_RECORDABLE   HELD_BY_EARLIER_CASE   UNDECIDED
-            FOUND_RECORDABLE           RECORDABLE            !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED
-            FOUND_NOT_RECORDABLE       NOT_RECORDABLE        !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED
-            FOUND_HELD_BY_EARLIER_CASE HELD_BY_EARLIER_CASE  !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED
-            LEFT_UNDECIDED             UNDECIDED             !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED
-            RECORDED                   =                     =              !NOT_RECORDABLE  !HELD_BY_EARLIER_CASE  =
-            FOUND_NOT_WORK_RELATED     =                     NOT_ASKED      NOT_ASKED        NOT_ASKED              NOT_ASKED
-            FOUND_WORK_RELATED         =                     =              =                =                      =
-            NOTICE_SENT                =                     =              =                =                      =
-            TEST_SET_ASIDE             =                     NOT_ASKED      NOT_ASKED        NOT_ASKED              NOT_ASKED
+            move                       NOT_ASKED             RECORDABLE     NOT_RECORDABLE   HELD_BY_EARLIER_CASE   UNDECIDED      NO_LOG
+            FOUND_RECORDABLE           RECORDABLE            !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED  !NO_LOG
+            FOUND_NOT_RECORDABLE       NOT_RECORDABLE        !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED  !NO_LOG
+            FOUND_HELD_BY_EARLIER_CASE HELD_BY_EARLIER_CASE  !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED  !NO_LOG
+            LEFT_UNDECIDED             UNDECIDED             !LOG_ANSWERED  !LOG_ANSWERED    !LOG_ANSWERED          !LOG_ANSWERED  !NO_LOG
+            RECORDED                   =                     =              !NOT_RECORDABLE  !HELD_BY_EARLIER_CASE  =  !NO_LOG
+            FOUND_NOT_WORK_RELATED     =                     NOT_ASKED      NOT_ASKED        NOT_ASKED              NOT_ASKED  =
+            FOUND_WORK_RELATED         =                     =              =                =                      =  =
+            NOTICE_SENT                =                     =              =                =                      =  =
+            TEST_SET_ASIDE             =                     NOT_ASKED      NOT_ASKED        NOT_ASKED              NOT_ASKED  =
             """;
 
     /** With a shift that stands. */
@@ -97,7 +98,7 @@ class MoveTableTest {
             TEST_SET_ASIDE             =                  =                  =
             """;
 
-    private static final CaseState START = CaseState.start(CaseScope.SHIFT_AND_LOG);
+    private static final CaseState START = CaseState.start(CaseTerms.of(RuleSets.OSHA, CaseScope.SHIFT_AND_LOG));
     private static final CaseState STANDING = START.with(Shift.CONFIRMED);
 
     static Stream<Arguments> byShift() {
@@ -196,7 +197,7 @@ class MoveTableTest {
         CaseState recorded = taken(recordable, CaseMove.RECORDED);
         assertThat(recorded.refusal(CaseMove.CLOSED)).isEmpty();
         CaseState notWorkRelated = taken(recorded, CaseMove.FOUND_NOT_WORK_RELATED);
-        assertThat(notWorkRelated.owed()).containsExactly(Duty.LINE_OUT);
+        assertThat(notWorkRelated.owed()).containsExactly(CaseDuty.LINE_OUT);
         assertThat(taken(notWorkRelated, CaseMove.LINED_OUT).refusal(CaseMove.CLOSED))
                 .isEmpty();
     }
@@ -207,7 +208,7 @@ class MoveTableTest {
         Random random = new Random(20260309);
         Set<Shift> seen = EnumSet.noneOf(Shift.class);
         for (int walk = 0; walk < 3000; walk++) {
-            CaseState state = CaseState.start(scope);
+            CaseState state = CaseState.start(CaseTerms.of(RuleSets.OSHA, scope));
             boolean wasRecorded = false;
             for (int step = 0; step < 25; step++) {
                 CaseMove move = CaseMove.values()[random.nextInt(CaseMove.values().length)];
@@ -231,13 +232,13 @@ class MoveTableTest {
             assertThat(wasRecorded).as("lined out only after it was recorded").isTrue();
         }
         if (state.shift() == Shift.NONE) {
-            assertThat(state).isEqualTo(CaseState.start(state.scope()));
+            assertThat(state).isEqualTo(CaseState.start(state.terms()));
         }
         if (state.scope() == CaseScope.LOG_ONLY) {
-            assertThat(state.owed()).doesNotContain(Duty.NOTICE, Duty.REFIT, Duty.TRAINING);
+            assertThat(state.owed()).doesNotContain(CaseDuty.NOTICE, CaseDuty.REFIT, CaseDuty.TRAINING);
         }
         if (state.shift() == Shift.CLEARED || state.shift() == Shift.SET_ASIDE) {
-            assertThat(state.owed()).isSubsetOf(Set.of(Duty.LINE_OUT));
+            assertThat(state.owed()).isSubsetOf(Set.of(CaseDuty.LINE_OUT));
         }
         assertThat(Collections.disjoint(state.owed(), state.lifted())).isTrue();
     }

@@ -62,7 +62,7 @@ class CaseWordsTest {
     void aShiftThatNobodyRetestedStandsByTime() {
         CaseLife life = cases(shiftOfTheLeftEar()).cases().getFirst();
         assertThat(CaseWords.event(life.history().get(1)))
-                .isEqualTo("shift confirmed, as no retest settled it within 30 days");
+                .isEqualTo("shift confirmed, as no retest settled it in time");
         assertThat(CaseWords.state(life)).isEqualTo("left ear: shift confirmed, recordable and not on the log yet");
     }
 
@@ -72,9 +72,11 @@ class CaseWordsTest {
                         .decided("2026-04-01", Ears.LEFT, DecisionKind.NOT_WORK_RELATED, "2026-04-15"))
                 .cases()
                 .getFirst();
-        assertThat(life.lifted().stream().map(CaseWords::lifted).findFirst())
+        assertThat(life.lifted().stream()
+                        .map(owed -> CaseWords.lifted(owed, life.afterShift().liftedBy()))
+                        .findFirst())
                 .hasValue("Fitting or refitting protectors is not owed for the left ear where it was a physician who"
-                        + " found the loss not work-related; another professional's finding leaves it owed.");
+                        + " found the loss not work-related; anybody else's finding leaves it owed.");
     }
 
     @Test
