@@ -48,6 +48,22 @@ public enum DecisionKind {
         };
     }
 
+    /** Whether it may change which tests are compared, and with what. */
+    public boolean changesComparisons() {
+        return switch (this) {
+            case BASELINE, INVALID_TEST -> true;
+            case NOT_WORK_RELATED,
+                    WORK_RELATED,
+                    RECORDED,
+                    LINED_OUT,
+                    NOTICE_GIVEN,
+                    RETEST_BOOKED,
+                    PROTECTOR_REFITTED,
+                    TRAINED,
+                    REFERRED -> false;
+        };
+    }
+
     /** The word used in files and sentences. */
     public String word() {
         return word;

@@ -24,10 +24,7 @@ import org.thresholdregister.core.judging.Determination.Resolution;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.recording.Recording;
 import org.thresholdregister.core.regulation.Answer;
-import org.thresholdregister.core.rules.Deadline;
 import org.thresholdregister.core.rules.Finding;
-import org.thresholdregister.core.rules.NoticeRule;
-import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.rules.Reference;
 import org.thresholdregister.core.rules.RetestRule;
 import org.thresholdregister.core.rules.RuleReader;
@@ -264,23 +261,18 @@ public final class Judge {
 
     /** A retest may take the test's place; without one the test stands. */
     private Settled replacedOrNot(TestEntry entry, Ear ear, ThresholdShift comparison) {
-        Answer own = comparison.isShift();
         Optional<ThresholdShift> retest = entry.resolvingRetest(ear);
-        if (retest.isPresent()) {
-            boolean confirms = retest.get().isShift() == Answer.YES;
-            return new Settled(
-                    confirms ? Outcome.CONFIRMED : own == Answer.YES ? Outcome.NOT_CONFIRMED : Outcome.NO_SHIFT,
-                    new Resolution.ByRetest(retest.get()),
-                    retest.get().later().date());
-        }
-        return new Settled(
-                switch (own) {
-                    case YES -> mayBeRetested(entry.test()) ? Outcome.AWAITING_RETEST : Outcome.CONFIRMED;
-                    case NO -> Outcome.NO_SHIFT;
-                    case UNDECIDED -> Outcome.UNDECIDED;
-                },
-                new Resolution.ByTestItself(),
-                entry.test().date());
+        Outcome outcome = Outcome.of(
+                comparison.isShift(),
+                retest.map(ThresholdShift::isShift).orElse(Answer.UNDECIDED),
+                mayBeRetested(entry.test()));
+        return retest.isPresent()
+                ? new Settled(
+                        outcome,
+                        new Resolution.ByRetest(retest.get()),
+                        retest.get().later().date())
+                : new Settled(
+                        outcome, new Resolution.ByTestItself(), entry.test().date());
     }
 
     private boolean mayBeRetested(Audiogram test) {
@@ -330,29 +322,15 @@ public final class Judge {
         return new DueDates(
                 retestMaySettle ? ruleSet.retest().map(retest -> retest.lastDay(test.date())) : Optional.empty(),
                 ruleSet.notice()
-                        .filter(notice -> isTold(notice.occasion(), settled.outcome()))
+                        .filter(notice -> settled.outcome().isToldWhere(notice.occasion()))
                         .map(notice -> notice.deadline().after(settled.on(), options.holidays())),
                 recording.answer() == Recordability.YES
                         ? recording.comparison().map(comparison -> recordBy(test, comparison.decidingTest()))
                         : Optional.empty());
     }
 
-    private static boolean isTold(NoticeRule.Occasion occasion, Outcome outcome) {
-        return switch (occasion) {
-            case SHIFT -> outcome == Outcome.AWAITING_RETEST || outcome == Outcome.CONFIRMED;
-            case CONFIRMED_SHIFT -> outcome == Outcome.CONFIRMED;
-            case EVERY_TEST -> true;
-        };
-    }
-
     private LocalDate recordBy(Audiogram test, Audiogram decidingTest) {
-        Deadline deadline = switch (ruleSet.recording()) {
-            case RecordingRule.ShiftAndLevel both ->
-                decidingTest.equals(test) ? both.withoutRetest() : both.afterRetest();
-            case RecordingRule.LargeShift large -> large.deadline();
-            case RecordingRule.None ignored -> throw new IllegalStateException("nothing is recorded");
-        };
-        return deadline.after(decidingTest.date(), options.holidays());
+        return ruleSet.recording().deadline(!decidingTest.equals(test)).after(decidingTest.date(), options.holidays());
     }
 
     /** What the rules that are read beside the shift say of each test. */

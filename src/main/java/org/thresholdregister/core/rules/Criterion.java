@@ -106,7 +106,8 @@ public sealed interface Criterion {
         @Override
         public Optional<Reading> read(TestSeen seen, Ear ear) {
             Quantity sum = Levels.sum(frequencies, ear, seen.test());
-            return Optional.of(new Reading(table.category(sum.total(), seen.age(), seen.sex()), List.of(sum)));
+            List<SumTable.Row> rows = table.rows(seen.age(), seen.sex());
+            return Optional.of(new Reading(SumTable.category(sum.total(), rows), List.of(sum), rows));
         }
     }
 

@@ -3,11 +3,20 @@ package org.thresholdregister.core.rules;
 import java.util.List;
 import org.thresholdregister.core.regulation.Answer;
 
-/** What a criterion found: the verdict and the numbers that it rests on. */
-public record Reading(Verdict verdict, List<Quantity> quantities) {
+/**
+ * What a criterion found: the verdict and the numbers that it rests on.
+ *
+ * @param rows the rows of a table for age and sex that were read; all that remain possible where they are not known
+ */
+public record Reading(Verdict verdict, List<Quantity> quantities, List<SumTable.Row> rows) {
 
     public Reading {
         quantities = List.copyOf(quantities);
+        rows = List.copyOf(rows);
+    }
+
+    Reading(Verdict verdict, List<Quantity> quantities) {
+        this(verdict, quantities, List.of());
     }
 
     static Reading of(Answer answer, Quantity... quantities) {

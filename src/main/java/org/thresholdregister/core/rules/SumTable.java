@@ -49,9 +49,9 @@ public final class SumTable {
         this.rows = List.copyOf(rows);
     }
 
-    /** The category of a sum; where age or sex is not known, all categories that some row gives. */
-    Category category(DecibelRange sum, OptionalInt age, Optional<Sex> sex) {
-        return rows(age, sex).stream()
+    /** The category of a sum; where several rows remain possible, all categories that some row gives. */
+    static Category category(DecibelRange sum, List<Row> rows) {
+        return rows.stream()
                 .map(row -> row.category(sum))
                 .reduce((one, other) ->
                         new Category(Math.min(one.lowest(), other.lowest()), Math.max(one.highest(), other.highest())))

@@ -30,7 +30,12 @@ public record Limit(int decibels, Comparison comparison) {
 
     /** Whether the mean of {@code count} values with this sum reaches it. */
     public Answer reachedByMean(DecibelRange sum, int count) {
+        return sum.isAtLeast(leastSum(count));
+    }
+
+    /** The least sum in dB of so many values whose mean reaches it. */
+    public int leastSum(int count) {
         int limitSum = decibels * count;
-        return sum.isAtLeast(comparison == Comparison.AT_LEAST ? limitSum : limitSum + 1);
+        return comparison == Comparison.AT_LEAST ? limitSum : limitSum + 1;
     }
 }

@@ -25,7 +25,6 @@ import org.thresholdregister.core.recording.Recording;
 import org.thresholdregister.core.recording.RecordingReference;
 import org.thresholdregister.core.regulation.Answer;
 import org.thresholdregister.core.regulation.Citation;
-import org.thresholdregister.core.rules.Deadline;
 import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.rules.Reference;
 import org.thresholdregister.core.rules.RetestRule;
@@ -391,9 +390,8 @@ public final class Working {
     }
 
     private String largeOrAny() {
-        return ruleSet.recording() instanceof RecordingRule.LargeShift(ShiftCriterion criterion, Deadline ignored)
-                        && criterion instanceof ShiftCriterion.Mean mean
-                ? "a shift of " + mean.limit().decibels() + " dB or more"
+        return ruleSet.recording() instanceof RecordingRule.LargeShift large
+                ? "a shift of " + large.criterion().limit().decibels() + " dB or more"
                 : "a shift";
     }
 
