@@ -210,7 +210,7 @@ class WorkerPageTest extends BrowserTest {
         button("Enter a decision").click();
         Locator dialog = page().locator("vaadin-dialog[opened]");
         dialog.locator("vaadin-select").first().click();
-        assertThat(page().getByRole(AriaRole.OPTION)).hasCount(2);
+        assertThat(page().getByRole(AriaRole.OPTION)).hasCount(6);
         page().getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("Set aside as invalid"))
                 .click();
         screenshots("worker-decision");

@@ -79,6 +79,14 @@ public final class CaseLife {
         return history;
     }
 
+    /** The latest of these moves that concerned this ear. */
+    public Optional<CaseEvent> latest(Ear ear, CaseMove... moves) {
+        List<CaseMove> asked = List.of(moves);
+        return history.stream()
+                .filter(event -> asked.contains(event.move()) && event.ears().include(ear))
+                .reduce((earlier, later) -> later);
+    }
+
     /** The day on which the last of it was done; empty while it is open. */
     public Optional<LocalDate> closedOn() {
         return closedOn;

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
@@ -46,6 +47,31 @@ public record WorkerCases(List<CaseLife> cases, List<WithoutCase> withoutCase) {
     /** @param judgement of this history by these options */
     public static WorkerCases of(WorkerHistory history, WorkerJudgement judgement, JudgingOptions options) {
         return new Gathering(history, judgement, options).gather();
+    }
+
+    /** The case that a decision about the test of this day is about, the latest where there are several. */
+    public Optional<CaseLife> about(LocalDate testDate) {
+        return cases.stream()
+                .filter(life -> Stream.of(Ear.values()).anyMatch(ear -> life.isNamedBy(testDate, ear)))
+                .reduce((earlier, later) -> later);
+    }
+
+    /**
+     * The ears to propose for such a decision: those for which it is owed, or else open, or else part of the case. A
+     * decision about the test itself is proposed for both.
+     */
+    public Ears earsFor(DecisionKind kind, LocalDate testDate) {
+        if (kind == DecisionKind.INVALID_TEST || CaseMove.madeBy(kind).isEmpty()) {
+            return Ears.BOTH;
+        }
+        return about(testDate)
+                .map(life -> life.nextMoves().stream()
+                        .filter(next -> next instanceof NextMove.Open
+                                && next.move().decision().filter(kind::equals).isPresent())
+                        .map(NextMove::ears)
+                        .findFirst()
+                        .orElse(life.ears()))
+                .orElse(Ears.BOTH);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.thresholdregister.core.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
@@ -130,6 +131,16 @@ public final class CaseWords {
                 + owed.by().map(day -> " by " + Words.day(day)).orElse("")
                 + ", " + Words.ears(owed.ears())
                 + (owed.by().isEmpty() ? "; the rule gives no date" : "");
+    }
+
+    /** How many cases leave something owed that has no date; empty where none does. */
+    public static Optional<String> owedWithoutDate(WorkerCases cases) {
+        int number = Math.toIntExact(cases.cases().stream()
+                .filter(life -> life.owed().stream().anyMatch(owed -> owed.by().isEmpty()))
+                .count());
+        return number == 0
+                ? Optional.empty()
+                : Optional.of(Counted.of(number, "case leaves", "cases leave") + " something owed without a date");
     }
 
     /** What is not owed for now because the loss was found not work-related. */
