@@ -71,7 +71,7 @@ public class WorkerRecordService {
                 stored.history(),
                 judgement,
                 options.ruleSet(),
-                validity.of(stored, judgement).ofAllTests(),
+                validity.of(stored, judgement, options.ruleSet().quiet()).ofAllTests(),
                 WorkerCases.of(stored.history(), judgement, options));
     }
 

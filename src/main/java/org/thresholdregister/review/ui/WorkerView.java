@@ -111,6 +111,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                 new FollowUpSection(record),
                 new DecisionSection(record.decisions(), enter));
         WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
+        add(new UnderRulesSection(record));
     }
 
     private static LeadSentence lead(WorkerRecord record) {
