@@ -229,6 +229,30 @@ class WorkerPageTest extends BrowserTest {
         assertThat(page().locator("main")).containsText("Demo nurse");
     }
 
+    /** FG-0061's case of 3 Feb 2026 has its notice; protectors and training are owed without a date. */
+    @Test
+    void aCaseIsMovedOnByItsButtonAndTheMessageIsInSightWithTheFocus() {
+        signInAs(DemoAccounts.NURSE);
+        openWorker("FG-0061");
+        Locator life = page().locator("#cases details", new Page.LocatorOptions().setHasText("Case of 3 Feb 2026"))
+                .first();
+        assertThat(life.locator("summary").first()).containsText("Both ears: shift confirmed, held by an earlier case");
+        assertThat(life).containsText("Fitting or refitting protectors, both ears; the rule gives no date.");
+        button("Protectors fitted or refitted, both ears, case of 3 Feb 2026").scrollIntoViewIfNeeded();
+        screenshots("worker-case");
+        Accessibility.assertNothingGrave(page());
+
+        button("Protectors fitted or refitted, both ears, case of 3 Feb 2026").press("Enter");
+        Locator dialog = page().locator("vaadin-dialog[opened]");
+        assertThat(dialog.locator("vaadin-select").first()).containsText("Protectors fitted or refitted");
+        button("Enter").press("Enter");
+        assertThat(dialog).hasCount(0);
+        Locator message = page().locator("[role=status]", new Page.LocatorOptions().setHasText("On record now"));
+        assertThat(message).isInViewport();
+        assertThat(message).isFocused();
+        assertThat(life).not().containsText("Fitting or refitting protectors, both ears;");
+    }
+
     @Test
     void aTestThatIsNeverJudgedAndOneSetAsideSayWhy() {
         signInAs(DemoAccounts.NURSE);

@@ -3,7 +3,7 @@ package org.thresholdregister.review.ui;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H4;
+import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
@@ -75,7 +75,7 @@ class CasePanel extends Div {
                 .forEach(lifted -> list.add(
                         new ListItem(CaseWords.lifted(lifted, life.afterShift().liftedBy()))));
         if (list.getChildren().findAny().isPresent()) {
-            content.add(new H4("Still owed"), list);
+            content.add(new H3("Still owed"), list);
         }
     }
 
