@@ -68,6 +68,7 @@ public @interface RegisterTest {
         /** Those that refer to others before the others. */
         private static final List<String> TABLES = List.of(
                 "follow_up",
+                "baseline_proposal",
                 "determination",
                 "worker_judgement",
                 "decision",

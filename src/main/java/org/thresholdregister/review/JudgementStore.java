@@ -14,11 +14,14 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.NextChange;
+import org.thresholdregister.core.judging.OpenProposals;
+import org.thresholdregister.core.judging.RuleEdition;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 import org.thresholdregister.roster.StoredWorker;
@@ -53,7 +56,7 @@ public class JudgementStore {
 
     /** @param progress is told how many of the workers have been judged so far */
     public void judge(Collection<Long> workerKeys, IntConsumer progress) {
-        JudgingOptions options = JudgingOptions.asOf(LocalDate.now(clock));
+        JudgingOptions options = RegisterOptions.asOf(LocalDate.now(clock));
         List<Long> keys = List.copyOf(workerKeys);
         for (int from = 0; from < keys.size(); from += WORKERS_AT_A_TIME) {
             int to = Math.min(from + WORKERS_AT_A_TIME, keys.size());
@@ -62,20 +65,22 @@ public class JudgementStore {
         }
     }
 
-    /** The workers whose judgement is not of today and may differ from it. */
+    /** The workers whose judgement is not of today, or of an earlier edition of the rules, and may differ from it. */
     List<Long> outOfDate() {
         return entityManager
                 .createQuery(
                         "select m.workerId from WorkerJudgementMark m"
-                                + " where m.nextChangeOn <= :today or m.judgedOn > :today order by m.workerId",
+                                + " where m.nextChangeOn <= :today or m.judgedOn > :today or m.ruleEdition <> :edition"
+                                + " order by m.workerId",
                         Long.class)
                 .setParameter("today", LocalDate.now(clock))
+                .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
                 .getResultList();
     }
 
     private void judgeSome(List<Long> keys, JudgingOptions options) {
         entityManager.flush();
-        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "WorkerJudgementMark")) {
+        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "StoredProposal", "WorkerJudgementMark")) {
             entityManager
                     .createQuery("delete from " + kept + " k where k.workerId in :keys")
                     .setParameter("keys", keys)
@@ -104,6 +109,9 @@ public class JudgementStore {
         }
         for (FollowUp followUp : judgement.followUps()) {
             rows.add(new StoredFollowUp(worker, followUp));
+        }
+        for (BaselineChange proposal : OpenProposals.of(stored.history(), judgement)) {
+            rows.add(new StoredProposal(worker, proposal));
         }
         rows.add(new WorkerJudgementMark(
                 worker,

@@ -8,8 +8,6 @@ import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
-import org.thresholdregister.core.judging.Judge;
-import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -51,14 +49,7 @@ public class WorkerRecordService {
         auditTrail.record(
                 ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
-        LocalDate today = LocalDate.now(clock);
-        return new WorkerRecord(
-                today,
-                worker.details(),
-                testsFor(currentUser.role(), stored.tests()),
-                stored.decisions(),
-                stored.history(),
-                Judge.judge(stored.history(), JudgingOptions.asOf(today)));
+        return WorkerRecord.of(stored, LocalDate.now(clock)).showing(testsFor(currentUser.role(), stored.tests()));
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */

@@ -117,7 +117,10 @@ public final class Judge {
                         .of(ear)
                         .firstBaseline()
                         .map(first -> new BaselineRevisionRule(
-                                ear, first, (from, to) -> shift(ear, from, to).sum()))
+                                ear,
+                                first,
+                                (from, to) -> shift(ear, from, to).sum(),
+                                to -> decisionsOn(Set.of(to.date()), ear).has(DecisionKind.BASELINE_KEPT)))
                 : Optional.empty();
     }
 

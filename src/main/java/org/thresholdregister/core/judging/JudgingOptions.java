@@ -17,7 +17,7 @@ public record JudgingOptions(
         return new JudgingOptions(day, RuleSet.OSHA, AgeCorrection.ON, BaselineRevision.OFF);
     }
 
-    JudgingOptions withBaselineRevision(BaselineRevision other) {
+    public JudgingOptions withBaselineRevision(BaselineRevision other) {
         return new JudgingOptions(asOf, ruleSet, ageCorrection, other);
     }
 }

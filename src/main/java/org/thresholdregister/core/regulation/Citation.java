@@ -22,6 +22,8 @@ public record Citation(String place) {
     public static final Citation ANNUAL_TEST = new Citation("29 CFR 1910.95(g)(6)");
     /** The revised baseline. */
     public static final Citation REVISED_BASELINE = new Citation("29 CFR 1910.95(g)(9)");
+    /** The text of the professional guide on baseline revision, as the railroad agency adopted it. */
+    public static final Citation REVISION_GUIDE = new Citation("49 CFR 227 Appendix C");
     /** The two tests of a recordable hearing loss. */
     public static final Citation RECORDABLE = new Citation("29 CFR 1904.10(a)");
     /** The audiogram that a shift is measured from for recording. */

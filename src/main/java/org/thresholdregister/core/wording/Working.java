@@ -356,7 +356,7 @@ public final class Working {
                     case NOT_WORK_RELATED, WORK_RELATED -> Optional.of(Citation.NOT_WORK_RELATED);
                     case RECORDED, LINED_OUT -> Optional.of(Citation.RECORDING_RETEST);
                     case NOTICE_GIVEN -> Optional.of(Citation.NOTICE);
-                    case BASELINE -> Optional.of(Citation.REVISED_BASELINE);
+                    case BASELINE, BASELINE_KEPT -> Optional.of(Citation.REVISED_BASELINE);
                     case INVALID_TEST -> Optional.empty();
                 }));
     }

@@ -6,6 +6,7 @@ import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.Outcome;
@@ -78,6 +79,13 @@ final class WordConverters {
     static class OfRuleSet extends WordConverter<RuleSet> {
         OfRuleSet() {
             super(RuleSet.class, RuleSet::word);
+        }
+    }
+
+    @Converter(autoApply = true)
+    static class OfBaselineChange extends WordConverter<BaselineChange.Kind> {
+        OfBaselineChange() {
+            super(BaselineChange.Kind.class, BaselineChange.Kind::word);
         }
     }
 

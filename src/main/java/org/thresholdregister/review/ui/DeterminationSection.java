@@ -4,18 +4,14 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
-import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
-import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.judging.Determination;
-import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.core.wording.Working;
 import org.thresholdregister.drawing.AudiogramComparison;
@@ -63,9 +59,6 @@ class DeterminationSection extends Section {
     }
 
     private Div working(Determination determination) {
-        var list = new OrderedList();
-        list.addClassName("tr-working");
-        Working.of(determination).forEach(sentence -> list.add(item(sentence)));
         var caution = new Paragraph(Words.CAUTION);
         caution.addClassName("tr-caution");
         var details = new NativeDetails();
@@ -75,18 +68,9 @@ class DeterminationSection extends Section {
                 new EarName(determination.ear()),
                 new StateBadge(kind(determination), FindingWords.finding(determination)),
                 means);
-        details.setContent(new Div(list, caution));
+        details.setContent(new Div(new WorkingList(Working.of(determination)), caution));
         workings.add(details);
         return new Div(details);
-    }
-
-    private static ListItem item(Sentence sentence) {
-        var item = new ListItem(sentence.text());
-        sentence.basis().ifPresent(basis -> {
-            item.add(new Span(" "));
-            item.getElement().appendChild(new Element("cite").setText(basis.place()));
-        });
-        return item;
     }
 
     private static StateBadge.Kind kind(Determination determination) {

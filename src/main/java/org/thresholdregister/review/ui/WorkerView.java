@@ -76,7 +76,9 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         site = worker.site();
         removeAll();
         String name = People.name(worker.givenName(), worker.familyName(), worker.workerId());
-        add(new H1(name), lead(record), new WorkerFactList(record));
+        add(new H1(name), lead(record));
+        record.openProposals().forEach(proposal -> add(new ProposalNote(worker.workerId(), proposal)));
+        add(new WorkerFactList(record));
         List<TestStory> stories = record.stories();
         if (stories.isEmpty()) {
             add(
