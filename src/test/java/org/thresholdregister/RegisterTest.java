@@ -69,6 +69,8 @@ public @interface RegisterTest {
         private static final List<String> TABLES = List.of(
                 "follow_up",
                 "baseline_proposal",
+                "alteration",
+                "determination_history",
                 "determination",
                 "worker_judgement",
                 "decision",

@@ -49,37 +49,51 @@ public class JudgementStore {
         this.clock = clock;
     }
 
-    /** Judges these workers anew as of today and replaces what was kept of them. */
-    public void judge(Collection<Long> workerKeys) {
-        judge(workerKeys, done -> {});
+    /**
+     * Judges these workers anew as of today and replaces what was kept of them. A determination that now says something
+     * else is kept as it was made.
+     */
+    public void judge(Collection<Long> workerKeys, JudgingCause cause) {
+        judge(workerKeys, cause, done -> {});
     }
 
     /** @param progress is told how many of the workers have been judged so far */
-    public void judge(Collection<Long> workerKeys, IntConsumer progress) {
+    public void judge(Collection<Long> workerKeys, JudgingCause cause, IntConsumer progress) {
         JudgingOptions options = RegisterOptions.asOf(LocalDate.now(clock));
         List<Long> keys = List.copyOf(workerKeys);
         for (int from = 0; from < keys.size(); from += WORKERS_AT_A_TIME) {
             int to = Math.min(from + WORKERS_AT_A_TIME, keys.size());
-            judgeSome(keys.subList(from, to), options);
+            judgeSome(keys.subList(from, to), options, cause);
             progress.accept(to);
         }
     }
 
-    /** The workers whose judgement is not of today, or of an earlier edition of the rules, and may differ from it. */
+    /** The workers whose judgement is not of today and may differ from it. */
     List<Long> outOfDate() {
         return entityManager
                 .createQuery(
                         "select m.workerId from WorkerJudgementMark m"
-                                + " where m.nextChangeOn <= :today or m.judgedOn > :today or m.ruleEdition <> :edition"
-                                + " order by m.workerId",
+                                + " where (m.nextChangeOn <= :today or m.judgedOn > :today)"
+                                + " and m.ruleEdition = :edition order by m.workerId",
                         Long.class)
                 .setParameter("today", LocalDate.now(clock))
                 .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
                 .getResultList();
     }
 
-    private void judgeSome(List<Long> keys, JudgingOptions options) {
+    /** The workers who were judged by another edition of the rules. */
+    List<Long> ofAnotherEdition() {
+        return entityManager
+                .createQuery(
+                        "select m.workerId from WorkerJudgementMark m where m.ruleEdition <> :edition order by m.workerId",
+                        Long.class)
+                .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
+                .getResultList();
+    }
+
+    private void judgeSome(List<Long> keys, JudgingOptions options, JudgingCause cause) {
         entityManager.flush();
+        Succession succession = new Succession(entityManager, keys, cause, clock.instant(), options.asOf());
         for (String kept : List.of("StoredDetermination", "StoredFollowUp", "StoredProposal", "WorkerJudgementMark")) {
             entityManager
                     .createQuery("delete from " + kept + " k where k.workerId in :keys")
@@ -89,24 +103,26 @@ public class JudgementStore {
         entityManager.clear();
         List<StoredWorker> some = workers.withKeys(keys);
         for (StoredHistory stored : histories.of(some)) {
-            keep(stored, Judge.judge(stored.history(), options), options);
+            keep(stored, Judge.judge(stored.history(), options), options, succession);
         }
         entityManager.flush();
         entityManager.clear();
     }
 
-    private void keep(StoredHistory stored, WorkerJudgement judgement, JudgingOptions options) {
+    private void keep(StoredHistory stored, WorkerJudgement judgement, JudgingOptions options, Succession succession) {
         long worker = stored.worker().key();
         Map<Audiogram, Long> keys =
                 stored.tests().stream().collect(Collectors.toMap(RecordedTest::audiogram, RecordedTest::key));
-        List<Object> rows = new ArrayList<>();
+        List<StoredDetermination> determinations = new ArrayList<>();
         for (Determination determination : judgement.determinations()) {
             Long key = keys.get(determination.test());
             if (key == null) {
                 throw new IllegalStateException("a determination about a test that is not on record");
             }
-            rows.add(new StoredDetermination(worker, key, determination, options));
+            determinations.add(new StoredDetermination(worker, key, determination, options));
         }
+        succession.put(stored, determinations);
+        List<Object> rows = new ArrayList<>();
         for (FollowUp followUp : judgement.followUps()) {
             rows.add(new StoredFollowUp(worker, followUp));
         }

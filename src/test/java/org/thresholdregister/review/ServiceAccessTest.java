@@ -79,6 +79,12 @@ class ServiceAccessTest {
     private BaselineProposalService proposals;
 
     @Autowired
+    private DeterminationHistoryService formerly;
+
+    @Autowired
+    private AlterationService alterations;
+
+    @Autowired
     private DecisionService decisions;
 
     @Autowired
@@ -147,6 +153,17 @@ class ServiceAccessTest {
         table.put("BaselineProposalService.open", new Access(NURSE_AND_OFFICER, () -> proposals.open("M-1", Ear.LEFT)));
         table.put("BaselineProposalService.outlook", new Access(OFFICER, () -> proposals.outlook("M-1", acceptance())));
         table.put("BaselineProposalService.answer", new Access(OFFICER, () -> proposals.answer("M-1", acceptance())));
+        table.put("DeterminationHistoryService.of", new Access(NURSE_AND_OFFICER, () -> formerly.of("M-1")));
+        table.put(
+                "AlterationService.find",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> alterations.find(Order.ascending(AlterationColumn.ALTERED_ON), 0, 10)));
+        table.put("AlterationService.count", new Access(NURSE_AND_OFFICER, alterations::count));
+        table.put("AlterationService.ofWorker", new Access(NURSE_AND_OFFICER, () -> alterations.ofWorker("M-1")));
+        table.put(
+                "AlterationService.acknowledge",
+                new Access(NURSE_AND_OFFICER, () -> alterations.acknowledge("M-1", 0, "seen")));
         table.put("DecisionService.kindsToEnter", new Access(NURSE_AND_OFFICER, decisions::kindsToEnter));
         table.put(
                 "DecisionService.enter",

@@ -16,6 +16,7 @@ import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.core.wording.Working;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.platform.ui.StateBadge;
+import org.thresholdregister.review.DeterminationVersion;
 import org.thresholdregister.review.FindingWords;
 import org.thresholdregister.review.TestStory;
 
@@ -26,7 +27,8 @@ class DeterminationSection extends Section {
 
     private final List<NativeDetails> workings = new ArrayList<>();
 
-    DeterminationSection(List<TestStory> stories) {
+    /** @param versions what was determined before, the earliest first, with what stands now */
+    DeterminationSection(List<TestStory> stories, List<DeterminationVersion> versions) {
         setId(ID);
         addClassName("tr-found");
         var all = new Button("Open all workings");
@@ -45,11 +47,21 @@ class DeterminationSection extends Section {
                 AudiogramComparison.EARS.forEach(ear -> test.add(
                         story.of(ear).map(this::working).orElseGet(() -> notJudged(new EarName(ear), story, ear))));
             }
+            AudiogramComparison.EARS.forEach(ear -> addFormer(test, story, ear, versions));
             add(test);
         }
         var caution = new Paragraph(Words.CAUTION);
         caution.addClassName("tr-caution");
         add(caution);
+    }
+
+    private static void addFormer(Div test, TestStory story, Ear ear, List<DeterminationVersion> versions) {
+        List<DeterminationVersion> ofThisEar = versions.stream()
+                .filter(version -> version.testKey() == story.test().key() && version.ear() == ear)
+                .toList();
+        if (!ofThisEar.isEmpty()) {
+            test.add(new VersionTable(ofThisEar));
+        }
     }
 
     private static Div notJudged(Span ears, TestStory story, Ear ear) {
