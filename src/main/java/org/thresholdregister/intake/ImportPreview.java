@@ -1,6 +1,7 @@
 package org.thresholdregister.intake;
 
 import java.util.List;
+import org.thresholdregister.review.DeterminationChange;
 
 /**
  * What importing some files would do. Nothing has been stored.
@@ -8,13 +9,16 @@ import java.util.List;
  * @param token names this preview when it is confirmed
  * @param changes the workers whose facts would change
  * @param problems what is wrong with rows, in the order of the files
+ * @param lateChanges the determinations on record that would come out otherwise, because a test comes that is older or
+ *     answers for a test on record; worker by worker
  */
 public record ImportPreview(
         String token,
         List<UploadedFile> files,
         ImportCounts counts,
         List<WorkerChange> changes,
-        List<RowProblem> problems) {
+        List<RowProblem> problems,
+        List<DeterminationChange> lateChanges) {
 
     /** How many rows of this file have a problem that leaves them out. */
     public int rowsLeftOut(Table table) {

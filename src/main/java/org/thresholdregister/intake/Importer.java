@@ -235,7 +235,7 @@ class Importer {
     }
 
     private static ImportPreview preview(String token, List<UploadedFile> files, ImportPlan plan) {
-        return new ImportPreview(token, files, plan.counts(), plan.changes(), plan.problems());
+        return new ImportPreview(token, files, plan.counts(), plan.changes(), plan.problems(), plan.lateChanges());
     }
 
     private static String messageOf(UnusableFileException unusable) {

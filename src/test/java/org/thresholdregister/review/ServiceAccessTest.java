@@ -185,6 +185,9 @@ class ServiceAccessTest {
         table.put(
                 "ImportService.problemsToTakeOut",
                 new Access(NURSE_AND_OFFICER, () -> imports.problemsToTakeOut(nothingNew)));
+        table.put(
+                "ImportService.lateChangesToTakeOut",
+                new Access(NURSE_AND_OFFICER, () -> imports.lateChangesToTakeOut(nothingNew)));
         table.put("ImportRuns.start", new Access(NURSE_AND_OFFICER, () -> importRuns.start(nothingNew)));
         table.put("ImportRuns.current", new Access(NURSE_AND_OFFICER, importRuns::current));
         table.put("ImportRuns.dismiss", new Access(NURSE_AND_OFFICER, importRuns::dismiss));
