@@ -20,7 +20,7 @@ alter table worker_judgement add column rule_edition integer default 0 not null;
 alter table worker_judgement alter column rule_edition drop default;
 
 -- What a determination rests on. Those on record were made by the first edition, with the allowance and without proposals.
-alter table determination add column rule_set_edition date default date '2019-05-14' not null;
+alter table determination add column rule_set_edition varchar(20) default '2026-11' not null;
 alter table determination alter column rule_set_edition drop default;
 alter table determination add column age_correction varchar(3) default 'on' not null;
 alter table determination alter column age_correction drop default;
@@ -60,7 +60,7 @@ create table determination_history (
     record_by         date,
     settled_on        date,
     judged_as_of      date        not null,
-    rule_set_edition  date        not null,
+    rule_set_edition  varchar(20) not null,
     age_correction    varchar(3)  not null,
     baseline_revision varchar(10) not null,
     rule_edition      integer     not null,

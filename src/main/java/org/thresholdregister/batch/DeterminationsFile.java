@@ -12,13 +12,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.thresholdregister.core.aging.AgeAllowance;
 import org.thresholdregister.core.audiometry.DecibelRange;
+import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.MeanOfThree;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.recording.Recording;
-import org.thresholdregister.core.shift.FrequencyShift;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /** {@code determinations.csv}: one row for each judged or baseline test and ear. */
@@ -90,14 +90,14 @@ final class DeterminationsFile implements Closeable {
         cells.add(shift.earlier().date().toString());
         cells.add(number(allowance.ageAtBaseline()));
         cells.add(number(allowance.ageAtTest()));
-        for (FrequencyShift at : shift.frequencies()) {
-            cells.add(number(at.uncorrected().exact()));
+        for (Frequency frequency : Frequency.AVERAGED) {
+            cells.add(number(shift.at(frequency).uncorrected().exact()));
         }
-        for (FrequencyShift at : shift.frequencies()) {
-            cells.add(number(at.allowance().exact()));
+        for (Frequency frequency : Frequency.AVERAGED) {
+            cells.add(number(shift.at(frequency).allowance().exact()));
         }
         cells.add(mean(shift.sum()));
-        cells.add(shift.isStandardThresholdShift().name().toLowerCase(Locale.ROOT));
+        cells.add(shift.isShift().name().toLowerCase(Locale.ROOT));
     }
 
     private void addAnswer(List<String> cells, Determination determination) {

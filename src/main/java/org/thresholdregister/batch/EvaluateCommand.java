@@ -8,15 +8,24 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.RuleSet;
+import org.thresholdregister.core.rules.Holidays;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.SourceFile;
@@ -59,7 +68,7 @@ final class EvaluateCommand implements Callable<Integer> {
     private @Nullable String asOf;
 
     @Option(names = "--rules", paramLabel = "NAME", defaultValue = "osha", description = "the rule set (default: osha)")
-    private String rules = RuleSet.OSHA.word();
+    private String rules = RuleSets.OSHA.word();
 
     @Option(
             names = "--age-correction",
@@ -75,18 +84,44 @@ final class EvaluateCommand implements Callable<Integer> {
             description = "what is done about baselines that the guide's rules would revise (default: off)")
     private String baselineRevision = "off";
 
+    @Option(
+            names = "--setting",
+            paramLabel = "NAME=VALUE",
+            description = "another value for a number of the rule set that could not be verified, such as"
+                    + " notice-days=30; may be given several times")
+    private Map<String, Integer> settings = new LinkedHashMap<>();
+
+    @Option(
+            names = "--holidays",
+            paramLabel = "FILE",
+            description = "the days that deadlines in working days skip besides weekends, one date a line")
+    private @Nullable Path holidays;
+
     @Option(names = "--workings", description = "also write workings.csv: each determination in sentences")
     private boolean workings;
+
+    @Option(names = "--validity", description = "also write validity.csv: what there is to doubt about each test")
+    private boolean validity;
+
+    @Option(
+            names = "--quiet-time",
+            paramLabel = "14|12|16",
+            defaultValue = "14",
+            description =
+                    "with --validity: the hours of quiet before a baseline; for 14 hearing protectors may stand in"
+                            + " (default: 14)")
+    private String quietTime = "14";
 
     @Override
     public Integer call() {
         JudgingOptions options = new JudgingOptions(
                 day(),
-                RuleSet.find(rules)
-                        .orElseThrow(() -> badUsage(
-                                "--rules: there is no rule set " + rules + "; there is " + RuleSet.words() + ".")),
+                ruleSet(),
                 oneOf(AgeCorrection.class, "--age-correction", ageCorrection),
-                oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision));
+                oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision),
+                holidays());
+        QuietTime quiet = QuietTime.ofHours(quietTime)
+                .orElseThrow(() -> badUsage("--quiet-time: it takes 14, 12 or 16, not " + quietTime + "."));
         FileSet files = FileSet.of(readable("--roster", roster), readable("--audiograms", audiograms));
         if (decisions != null) {
             files = files.withDecisions(readable("--decisions", decisions));
@@ -96,7 +131,10 @@ final class EvaluateCommand implements Callable<Integer> {
             throw badUsage("--out: " + folder + " is a file; name a folder.");
         }
         try {
-            report(new Evaluation(options, folder, workings).run(files), options, folder);
+            report(
+                    new Evaluation(options, folder, workings, Optional.of(quiet).filter(rule -> validity)).run(files),
+                    options,
+                    folder);
             return ExitCode.OK;
         } catch (UnusableFileException e) {
             error().println(e.getMessage());
@@ -106,6 +144,37 @@ final class EvaluateCommand implements Callable<Integer> {
                     + "). What stands in " + folder + " is not complete.");
             return ExitCode.SOFTWARE;
         }
+    }
+
+    private RuleSet ruleSet() {
+        RuleSet ruleSet = RuleSets.find(rules)
+                .orElseThrow(() ->
+                        badUsage("--rules: there is no rule set " + rules + "; there is " + RuleSets.words() + "."));
+        try {
+            return RuleSets.with(ruleSet, settings);
+        } catch (IllegalArgumentException e) {
+            throw badUsage("--setting: " + e.getMessage() + ".");
+        }
+    }
+
+    private Holidays holidays() {
+        if (holidays == null) {
+            return Holidays.NONE;
+        }
+        readable("--holidays", holidays);
+        Set<LocalDate> days = new HashSet<>();
+        try {
+            List<String> lines = Files.readAllLines(holidays);
+            for (int i = 0; i < lines.size(); i++) {
+                String line = lines.get(i).strip();
+                if (!line.isEmpty()) {
+                    days.add(date("--holidays: " + holidays + ", line " + (i + 1), line));
+                }
+            }
+        } catch (IOException e) {
+            throw badUsage("--holidays: " + holidays + " could not be read as text in UTF-8.");
+        }
+        return new Holidays(days);
     }
 
     private void report(Evaluation.Result result, JudgingOptions options, Path folder) {
@@ -147,10 +216,14 @@ final class EvaluateCommand implements Callable<Integer> {
         if (asOf == null) {
             return LocalDate.now();
         }
+        return date("--as-of", asOf);
+    }
+
+    private LocalDate date(String where, String text) {
         try {
-            return LocalDate.parse(asOf);
+            return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw badUsage("--as-of: " + asOf + " is no day of the calendar; write it like 2026-03-09.");
+            throw badUsage(where + ": " + text + " is no day of the calendar; write it like 2026-03-09.");
         }
     }
 

@@ -19,11 +19,15 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.regulation.Provenance;
+import org.thresholdregister.core.rules.Finding;
 import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.summary.YearSummary;
+import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.wording.ProposalWording;
+import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Working;
 import org.thresholdregister.intake.Effect;
@@ -41,19 +45,24 @@ final class Evaluation {
 
     private static final String PROPOSALS = "baseline-proposals.csv";
     private static final String WORKINGS = "workings.csv";
+    private static final String FINDINGS = "findings.csv";
+    private static final String VALIDITY = "validity.csv";
 
     private final JudgingOptions options;
     private final Path folder;
     private final boolean withWorkings;
+    private final Optional<QuietTime> validity;
     private final YearSummary summary = new YearSummary();
     private final Map<Effect, Integer> problemsByEffect = new EnumMap<>(Effect.class);
     private int workers;
     private int determinations;
 
-    Evaluation(JudgingOptions options, Path folder, boolean withWorkings) {
+    /** @param validity the quiet time to look for where doubts about tests are wanted too */
+    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, Optional<QuietTime> validity) {
         this.options = options;
         this.folder = folder;
         this.withWorkings = withWorkings;
+        this.validity = validity;
     }
 
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
@@ -63,7 +72,7 @@ final class Evaluation {
             Files.createDirectories(folder);
             removeOptionalFilesOfAnEarlierRun();
             writeProblems(problems);
-            judge(intake);
+            judge(intake, files);
             writeSummary(summary.rows());
             return new Result(workers, determinations, problemsByEffect);
         }
@@ -71,18 +80,18 @@ final class Evaluation {
 
     /** What this run may not write again would contradict what it does write. */
     private void removeOptionalFilesOfAnEarlierRun() throws IOException {
-        for (String name : List.of(PROPOSALS, WORKINGS)) {
+        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS, VALIDITY)) {
             Files.deleteIfExists(folder.resolve(name));
         }
     }
 
-    private void judge(Intake intake) throws IOException {
-        try (ResultFiles results = new ResultFiles();
+    private void judge(Intake intake, FileSet files) throws IOException, UnusableFileException {
+        try (ResultFiles results = new ResultFiles(intake, files);
                 Stream<WorkerHistory> histories = intake.histories()) {
             histories.forEach(history -> {
                 WorkerJudgement judgement = Judge.judge(history, options);
                 String workerId = history.worker().workerId();
-                results.write(workerId, judgement);
+                results.write(history, judgement);
                 summary.add(
                         Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
                         judgement.determinations().stream().map(CountedTest::of).toList());
@@ -143,9 +152,34 @@ final class Evaluation {
                 ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
 
-        ResultFiles() throws IOException {}
+        private final Optional<CsvFile> findings =
+                options.ruleSet().furtherRules().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(file(
+                                FINDINGS,
+                                "worker_id",
+                                "test_date",
+                                "purpose",
+                                "ear",
+                                "rule_set",
+                                "rule",
+                                "answer",
+                                "unverified",
+                                "source",
+                                "working"));
 
-        void write(String workerId, WorkerJudgement judgement) {
+        private final Optional<ValidityFile> flags;
+
+        ResultFiles(Intake intake, FileSet files) throws IOException, UnusableFileException {
+            flags = validity.isPresent()
+                    ? Optional.of(new ValidityFile(
+                            file(VALIDITY, ValidityFile.COLUMNS), intake, files, options.asOf(), validity.get()))
+                    : Optional.empty();
+        }
+
+        void write(WorkerHistory history, WorkerJudgement judgement) {
+            String workerId = history.worker().workerId();
+            flags.ifPresent(file -> file.write(history, judgement));
             for (Determination determination : judgement.determinations()) {
                 determinationRows.write(workerId, determination);
                 workings.ifPresent(file -> writeWorking(file, workerId, determination));
@@ -159,6 +193,7 @@ final class Evaluation {
                         followUp.ears().word(),
                         followUp.isOverdue(options.asOf()) ? "overdue" : "open");
             }
+            findings.ifPresent(file -> judgement.findings().forEach(finding -> writeFinding(file, workerId, finding)));
             proposals.ifPresent(
                     file -> judgement.proposals().forEach(proposal -> writeProposal(file, workerId, proposal)));
         }
@@ -175,6 +210,20 @@ final class Evaluation {
                         sentence.text(),
                         sentence.basis().map(Object::toString).orElse(""));
             }
+        }
+
+        private void writeFinding(CsvFile file, String workerId, Finding finding) {
+            file.write(
+                    workerId,
+                    finding.test().date().toString(),
+                    finding.test().purpose().word(),
+                    finding.ears().word(),
+                    options.ruleSet().word(),
+                    finding.rule().word(),
+                    finding.verdict().word(),
+                    finding.rule().provenance() == Provenance.UNVERIFIED ? "unverified" : "",
+                    finding.rule().basis().place(),
+                    RuleWording.of(finding).stream().map(Sentence::text).collect(Collectors.joining(" ")));
         }
 
         private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
@@ -197,6 +246,12 @@ final class Evaluation {
             }
             if (workings.isPresent()) {
                 workings.get().close();
+            }
+            if (findings.isPresent()) {
+                findings.get().close();
+            }
+            if (flags.isPresent()) {
+                flags.get().close();
             }
         }
     }

@@ -25,7 +25,6 @@ import org.thresholdregister.audiograms.TestStore;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.review.DecisionStore;
 import org.thresholdregister.review.DeterminationChange;
@@ -205,8 +204,7 @@ class ImportPlanner {
             return onRecord.stream()
                     .map(RecordedTest::audiogram)
                     .anyMatch(recorded -> Audiogram.CHRONOLOGICAL.compare(test, recorded) < 0
-                            || (test.purpose() == TestPurpose.RETEST
-                                    && !test.date().isAfter(Deadlines.lastRetestDay(recorded.date()))));
+                            || test.purpose() == TestPurpose.RETEST);
         }
 
         /** What these tests, with all that comes with them, would change about those on record. */

@@ -1,6 +1,8 @@
 package org.thresholdregister.intake;
 
 import java.util.List;
+import java.util.Map;
+import org.thresholdregister.core.validity.FlagKind;
 import org.thresholdregister.review.DeterminationChange;
 
 /**
@@ -11,6 +13,7 @@ import org.thresholdregister.review.DeterminationChange;
  * @param problems what is wrong with rows, in the order of the files
  * @param lateChanges the determinations on record that would come out otherwise, because a test comes that is older or
  *     answers for a test on record; worker by worker
+ * @param doubts how many of the new tests have each kind of flag; they are stored like any other
  */
 public record ImportPreview(
         String token,
@@ -18,7 +21,8 @@ public record ImportPreview(
         ImportCounts counts,
         List<WorkerChange> changes,
         List<RowProblem> problems,
-        List<DeterminationChange> lateChanges) {
+        List<DeterminationChange> lateChanges,
+        Map<FlagKind, Integer> doubts) {
 
     /** How many rows of this file have a problem that leaves them out. */
     public int rowsLeftOut(Table table) {

@@ -38,6 +38,7 @@ class Importer {
     private static final int ROWS_AT_A_TIME = 500;
 
     private final ImportPlanner planner;
+    private final NewTestDoubts newTestDoubts;
     private final UploadFolder uploads;
     private final WorkerStore workers;
     private final TestStore tests;
@@ -52,6 +53,7 @@ class Importer {
 
     Importer(
             ImportPlanner planner,
+            NewTestDoubts newTestDoubts,
             UploadFolder uploads,
             WorkerStore workers,
             TestStore tests,
@@ -62,6 +64,7 @@ class Importer {
             Clock clock,
             PlatformTransactionManager transactionManager) {
         this.planner = planner;
+        this.newTestDoubts = newTestDoubts;
         this.uploads = uploads;
         this.workers = workers;
         this.tests = tests;
@@ -234,8 +237,15 @@ class Importer {
                 .map(uploads::open);
     }
 
-    private static ImportPreview preview(String token, List<UploadedFile> files, ImportPlan plan) {
-        return new ImportPreview(token, files, plan.counts(), plan.changes(), plan.problems(), plan.lateChanges());
+    private ImportPreview preview(String token, List<UploadedFile> files, ImportPlan plan) {
+        return new ImportPreview(
+                token,
+                files,
+                plan.counts(),
+                plan.changes(),
+                plan.problems(),
+                plan.lateChanges(),
+                newTestDoubts.of(plan, LocalDate.now(clock)));
     }
 
     private static String messageOf(UnusableFileException unusable) {

@@ -98,6 +98,12 @@ public final class Intake {
         return Arrays.stream(workers.inOrderOfId()).mapToObj(this::history);
     }
 
+    /** One worker's history, as {@link #histories} gives it. */
+    public Optional<WorkerHistory> history(String workerId) {
+        int worker = workers.find(workerId);
+        return worker == WorkerRegister.UNKNOWN ? Optional.empty() : Optional.of(history(worker));
+    }
+
     private WorkerHistory history(int worker) {
         return new WorkerHistory(
                 workers.facts(worker), audiograms.audiograms(worker), decisions.getOrDefault(worker, List.of()));

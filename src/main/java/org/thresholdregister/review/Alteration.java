@@ -18,8 +18,8 @@ public record Alteration(
         LocalDate testDate,
         Ear ear,
         SentAndRecorded sent,
-        Finding before,
-        Optional<Finding> after,
+        EarFinding before,
+        Optional<EarFinding> after,
         LocalDate alteredOn,
         Optional<Acknowledgement> acknowledgement,
         boolean mayAcknowledge) {

@@ -19,7 +19,6 @@ import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.ProposalResult.Objection;
-import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerStore;
 
 /**
@@ -35,7 +34,6 @@ public class BaselineProposalService {
     private final EntityManager entityManager;
     private final DailyJudging dailyJudging;
     private final WorkerStore workers;
-    private final HistoryStore histories;
     private final WorkerRecordService records;
     private final DecisionService decisions;
     private final CurrentUser currentUser;
@@ -45,7 +43,6 @@ public class BaselineProposalService {
             EntityManager entityManager,
             DailyJudging dailyJudging,
             WorkerStore workers,
-            HistoryStore histories,
             WorkerRecordService records,
             DecisionService decisions,
             CurrentUser currentUser,
@@ -53,7 +50,6 @@ public class BaselineProposalService {
         this.entityManager = entityManager;
         this.dailyJudging = dailyJudging;
         this.workers = workers;
-        this.histories = histories;
         this.records = records;
         this.decisions = decisions;
         this.currentUser = currentUser;
@@ -99,7 +95,7 @@ public class BaselineProposalService {
     @Transactional(readOnly = true)
     public List<String> outlook(String workerId, ProposalAnswer answer) {
         return workers.find(workerId, currentUser.scope())
-                .map(this::recordOf)
+                .map(records::judged)
                 .flatMap(record -> openProposal(record, answer.ear())
                         .map(about -> ProposalOutlook.of(record, about, answer.decision())))
                 .orElse(List.of());
@@ -110,7 +106,7 @@ public class BaselineProposalService {
     @Transactional
     public ProposalResult answer(String workerId, ProposalAnswer answer) {
         Optional<BaselineChange> proposal = workers.find(workerId, currentUser.scope())
-                .map(this::recordOf)
+                .map(records::judged)
                 .flatMap(record -> openProposal(record, answer.ear()))
                 .map(ProposalCase::proposal)
                 .filter(open -> open.to().date().equals(answer.to()));
@@ -147,10 +143,6 @@ public class BaselineProposalService {
 
     private static Optional<ProposalCase> openProposal(WorkerRecord record, Ear ear) {
         return ProposalCase.open(record.history(), RegisterOptions.asOf(record.asOf()), ear);
-    }
-
-    private WorkerRecord recordOf(StoredWorker worker) {
-        return WorkerRecord.of(histories.of(List.of(worker)).getFirst(), LocalDate.now(clock));
     }
 
     private ListQuery filtered(ProposalFilter filter) {

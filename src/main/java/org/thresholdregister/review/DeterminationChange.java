@@ -15,6 +15,6 @@ public record DeterminationChange(
         LocalDate testDate,
         TestPurpose purpose,
         Ear ear,
-        Finding before,
-        Optional<Finding> after,
+        EarFinding before,
+        Optional<EarFinding> after,
         SentAndRecorded sent) {}

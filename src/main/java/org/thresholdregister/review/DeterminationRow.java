@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.Determination;
@@ -18,7 +19,6 @@ import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.judging.RuleEdition;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
 import org.thresholdregister.core.shift.FrequencyShift;
@@ -33,7 +33,7 @@ abstract class DeterminationRow {
     private Ear ear;
     private LocalDate testDate;
     private TestPurpose purpose;
-    private RuleSet ruleSet;
+    private String ruleSet;
     private @Nullable LocalDate baselineDate;
     private @Nullable Integer ageBaseline;
     private @Nullable Integer ageTest;
@@ -66,7 +66,7 @@ abstract class DeterminationRow {
     private @Nullable LocalDate recordBy;
     private @Nullable LocalDate settledOn;
     private LocalDate judgedAsOf;
-    private LocalDate ruleSetEdition;
+    private String ruleSetEdition;
     private AgeCorrection ageCorrection;
     private BaselineRevision baselineRevision;
     private int ruleEdition;
@@ -113,11 +113,11 @@ abstract class DeterminationRow {
         ear = determination.ear();
         testDate = determination.test().date();
         purpose = determination.test().purpose();
-        ruleSet = options.ruleSet();
+        ruleSet = determination.ruleSet().word();
         levelSum = plainNumber(determination.levelSum());
         outcome = determination.outcome();
         judgedAsOf = options.asOf();
-        ruleSetEdition = RuleEdition.amendedTo(options.ruleSet());
+        ruleSetEdition = determination.ruleSet().edition();
         ageCorrection = options.ageCorrection();
         baselineRevision = options.baselineRevision();
         ruleEdition = RuleEdition.OF_THIS_PROGRAM;
@@ -148,8 +148,8 @@ abstract class DeterminationRow {
         return testDate;
     }
 
-    Finding finding() {
-        return new Finding(
+    EarFinding finding() {
+        return new EarFinding(
                 outcome,
                 Optional.ofNullable(recordable),
                 Optional.ofNullable(baselineDate),
@@ -203,10 +203,11 @@ abstract class DeterminationRow {
         baselineDate = shift.earlier().date();
         ageBaseline = plainNumber(shift.allowance().ageAtBaseline());
         ageTest = plainNumber(shift.allowance().ageAtTest());
-        for (FrequencyShift at : shift.frequencies()) {
+        for (Frequency frequency : Frequency.AVERAGED) {
+            FrequencyShift at = shift.at(frequency);
             Integer decibels = plainNumber(at.uncorrected());
             Integer allowance = plainNumber(at.allowance());
-            switch (at.frequency()) {
+            switch (frequency) {
                 case HZ_2000 -> {
                     shiftAt2000 = decibels;
                     allowanceAt2000 = allowance;
@@ -220,11 +221,11 @@ abstract class DeterminationRow {
                     allowanceAt4000 = allowance;
                 }
                 case HZ_500, HZ_1000, HZ_6000, HZ_8000 ->
-                    throw new IllegalArgumentException("no frequency that is averaged: " + at.frequency());
+                    throw new IllegalArgumentException("no frequency that is averaged: " + frequency);
             }
         }
         shiftSum = plainNumber(shift.sum());
-        sts = shift.isStandardThresholdShift();
+        sts = shift.isShift();
     }
 
     private static @Nullable Integer plainNumber(DecibelRange range) {

@@ -6,7 +6,6 @@ import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.judging.RuleSet;
 
 /**
  * What was determined about one ear on one test at one time.
@@ -20,7 +19,7 @@ public record DeterminationVersion(
         long testKey,
         Ear ear,
         LocalDate testDate,
-        Finding finding,
+        EarFinding finding,
         Optional<LocalDate> settledOn,
         Basis basis,
         LocalDate determinedOn,
@@ -29,12 +28,13 @@ public record DeterminationVersion(
     /**
      * What it rests on.
      *
-     * @param ruleSetEdition the day of the last amendment in the text applied
+     * @param ruleSet the word of the rule set
+     * @param ruleSetEdition the edition of its text and of our reading of it
      * @param ruleEdition the edition of this program's rules
      */
     public record Basis(
-            RuleSet ruleSet,
-            LocalDate ruleSetEdition,
+            String ruleSet,
+            String ruleSetEdition,
             AgeCorrection ageCorrection,
             BaselineRevision baselineRevision,
             int ruleEdition) {}

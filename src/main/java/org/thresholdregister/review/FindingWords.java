@@ -16,7 +16,10 @@ public final class FindingWords {
     /** {@code shift confirmed, recordable}. */
     public static String finding(Determination determination) {
         return switch (determination) {
-            case Judged judged -> Words.outcome(judged.outcome()) + ", " + forTheLog(judged);
+            case Judged judged ->
+                judged.recording().answer() == Recordability.NOT_ASKED
+                        ? Words.outcome(judged.outcome())
+                        : Words.outcome(judged.outcome()) + ", " + forTheLog(judged);
             case Determination.Retest retest ->
                 Words.outcome(retest.outcome()) + ", answered with the "
                         + Words.purpose(retest.resolves().purpose())
@@ -37,6 +40,7 @@ public final class FindingWords {
                         ? "also for the injury log"
                         : Words.recordability(answer) + " for the injury log";
             case UNDECIDED -> "recordability undecided";
+            case NOT_ASKED -> "no log is kept";
         };
     }
 

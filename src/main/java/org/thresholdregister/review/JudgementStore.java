@@ -93,7 +93,7 @@ public class JudgementStore {
 
     private void judgeSome(List<Long> keys, JudgingOptions options, JudgingCause cause) {
         entityManager.flush();
-        Succession succession = new Succession(entityManager, keys, cause, clock.instant(), options.asOf());
+        Succession succession = new Succession(entityManager, keys, cause, clock.instant(), options);
         for (String kept : List.of("StoredDetermination", "StoredFollowUp", "StoredProposal", "WorkerJudgementMark")) {
             entityManager
                     .createQuery("delete from " + kept + " k where k.workerId in :keys")
@@ -124,7 +124,7 @@ public class JudgementStore {
         succession.put(stored, determinations);
         List<Object> rows = new ArrayList<>();
         for (FollowUp followUp : judgement.followUps()) {
-            rows.add(new StoredFollowUp(worker, followUp));
+            rows.add(new StoredFollowUp(worker, followUp, options.ruleSet().word()));
         }
         for (BaselineChange proposal : OpenProposals.of(stored.history(), judgement)) {
             rows.add(new StoredProposal(worker, proposal));

@@ -80,8 +80,8 @@ public class LateEntryStore {
 
     private static Optional<DeterminationChange> change(
             Determination before, Optional<Determination> after, StoredHistory stored) {
-        Finding found = Finding.of(before);
-        Optional<Finding> then = after.map(Finding::of);
+        EarFinding found = EarFinding.of(before);
+        Optional<EarFinding> then = after.map(EarFinding::of);
         boolean isStandIn = before.outcome() == Outcome.RETEST
                 && then.map(finding -> finding.outcome() == Outcome.RETEST).orElse(false);
         if (isStandIn || then.equals(Optional.of(found))) {
@@ -97,6 +97,7 @@ public class LateEntryStore {
                 SentAndRecorded.of(
                         before.test().date(),
                         before.ear(),
+                        before.ruleSet(),
                         stored.history().audiograms(),
                         stored.history().decisions())));
     }

@@ -17,7 +17,8 @@ final class ProposalOutlook {
 
     static List<String> of(WorkerRecord record, ProposalCase about, Decision answer) {
         BaselineChange proposal = about.proposal();
-        WorkerRecord after = record.with(new RecordedDecision(answer, "", Instant.EPOCH));
+        WorkerRecord after =
+                record.with(new RecordedDecision(answer, "", Instant.EPOCH), RegisterOptions.asOf(record.asOf()));
         List<String> sentences = new ArrayList<>();
         if (answer.kind() == DecisionKind.BASELINE) {
             sentences.add("Tests of the " + Words.ear(proposal.ear()) + " made after " + Words.day(answer.decidedOn())

@@ -11,9 +11,10 @@ import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.rules.RetestRule;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.wording.Words;
 
 /**
@@ -24,13 +25,20 @@ import org.thresholdregister.core.wording.Words;
  */
 public record SentAndRecorded(Optional<LocalDate> noticeGivenOn, Optional<LocalDate> recordedOn) {
 
-    /** What the decisions say of this ear on the test of that day; they may name a retest of it as well. */
-    static SentAndRecorded of(LocalDate testDate, Ear ear, List<Audiogram> tests, List<Decision> decisions) {
+    /**
+     * What the decisions say of this ear on the test of that day; they may name a retest of it as well.
+     *
+     * @param ruleSet by which the test is judged
+     */
+    static SentAndRecorded of(
+            LocalDate testDate, Ear ear, RuleSet ruleSet, List<Audiogram> tests, List<Decision> decisions) {
+        LocalDate lastRetestDay =
+                testDate.plusDays(ruleSet.retest().map(RetestRule::days).orElse(0));
         List<LocalDate> days = new ArrayList<>(List.of(testDate));
         tests.stream()
                 .filter(test -> test.purpose() == TestPurpose.RETEST
                         && test.date().isAfter(testDate)
-                        && !test.date().isAfter(Deadlines.lastRetestDay(testDate)))
+                        && !test.date().isAfter(lastRetestDay))
                 .forEach(retest -> days.add(retest.date()));
         List<Decision> about = decisions.stream()
                 .filter(decision ->
@@ -57,21 +65,25 @@ public record SentAndRecorded(Optional<LocalDate> noticeGivenOn, Optional<LocalD
      *
      * @param after empty where the test is judged no more
      */
-    boolean isOvertakenBy(Finding before, Optional<Finding> after) {
+    boolean isOvertakenBy(EarFinding before, Optional<EarFinding> after) {
         return isAnything()
                 && after.filter(now -> isExpected(before, now) || isNothingStill(before, now))
                         .isEmpty();
     }
 
     /** A notice may name both ears where one has a shift. */
-    private static boolean isNothingStill(Finding before, Finding now) {
-        return before.outcome() == Outcome.NO_SHIFT
-                && now.outcome() == Outcome.NO_SHIFT
-                && before.recordable().equals(Optional.of(Recordability.NO))
-                && now.recordable().equals(Optional.of(Recordability.NO));
+    private static boolean isNothingStill(EarFinding before, EarFinding now) {
+        return isNothing(before) && isNothing(now) && before.recordable().equals(now.recordable());
     }
 
-    private boolean isExpected(Finding before, Finding now) {
+    private static boolean isNothing(EarFinding finding) {
+        return finding.outcome() == Outcome.NO_SHIFT
+                && finding.recordable()
+                        .filter(answer -> answer == Recordability.NO || answer == Recordability.NOT_ASKED)
+                        .isPresent();
+    }
+
+    private boolean isExpected(EarFinding before, EarFinding now) {
         boolean sameShift =
                 before.baseline().equals(now.baseline()) && before.shiftSum().equals(now.shiftSum());
         boolean sameOutcome = before.outcome() == now.outcome()

@@ -54,17 +54,17 @@ class StoredAlteration {
 
     /** @param now what is found now; empty where the test is judged no more */
     StoredAlteration(
-            StoredFormerDetermination former, SentAndRecorded sent, Optional<Finding> now, LocalDate alteredOn) {
+            StoredFormerDetermination former, SentAndRecorded sent, Optional<EarFinding> now, LocalDate alteredOn) {
         this.workerId = former.workerKey();
         this.ear = former.subject().ear();
         this.testDate = former.testDate();
         this.former = former;
         this.noticeGivenOn = sent.noticeGivenOn().orElse(null);
         this.recordedOn = sent.recordedOn().orElse(null);
-        this.nowOutcome = now.map(Finding::outcome).orElse(null);
-        this.nowRecordable = now.flatMap(Finding::recordable).orElse(null);
-        this.nowBaselineDate = now.flatMap(Finding::baseline).orElse(null);
-        OptionalInt shiftSum = now.map(Finding::shiftSum).orElse(OptionalInt.empty());
+        this.nowOutcome = now.map(EarFinding::outcome).orElse(null);
+        this.nowRecordable = now.flatMap(EarFinding::recordable).orElse(null);
+        this.nowBaselineDate = now.flatMap(EarFinding::baseline).orElse(null);
+        OptionalInt shiftSum = now.map(EarFinding::shiftSum).orElse(OptionalInt.empty());
         this.nowShiftSum = shiftSum.isPresent() ? shiftSum.getAsInt() : null;
         this.alteredOn = alteredOn;
     }
@@ -101,7 +101,7 @@ class StoredAlteration {
                 new SentAndRecorded(Optional.ofNullable(noticeGivenOn), Optional.ofNullable(recordedOn)),
                 former.finding(),
                 Optional.ofNullable(nowOutcome)
-                        .map(outcome -> new Finding(
+                        .map(outcome -> new EarFinding(
                                 outcome,
                                 Optional.ofNullable(nowRecordable),
                                 Optional.ofNullable(nowBaselineDate),

@@ -29,15 +29,17 @@ class StoredFollowUp {
     private LocalDate dueDate;
     private @Nullable LocalDate testDate;
     private Ears ears;
+    private String ruleSet;
 
     @SuppressWarnings("NullAway.Init")
     protected StoredFollowUp() {}
 
-    StoredFollowUp(long workerKey, FollowUp followUp) {
+    StoredFollowUp(long workerKey, FollowUp followUp, String ruleSet) {
         workerId = workerKey;
         kind = followUp.kind();
         dueDate = followUp.dueDate();
         testDate = followUp.testDate().orElse(null);
         ears = followUp.ears();
+        this.ruleSet = ruleSet;
     }
 }

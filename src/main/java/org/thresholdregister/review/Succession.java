@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 
 /**
@@ -30,14 +32,21 @@ final class Succession {
     private final JudgingCause cause;
     private final Instant at;
     private final LocalDate on;
+    private final RuleSet ruleSet;
     private final Map<Long, Map<DeterminationRow.Subject, StoredDetermination>> onRecord = new HashMap<>();
 
     /** Begins with what is on record about these workers, before it is deleted. */
-    Succession(EntityManager entityManager, Collection<Long> workerKeys, JudgingCause cause, Instant at, LocalDate on) {
+    Succession(
+            EntityManager entityManager,
+            Collection<Long> workerKeys,
+            JudgingCause cause,
+            Instant at,
+            JudgingOptions options) {
         this.entityManager = entityManager;
         this.cause = cause;
         this.at = at;
-        this.on = on;
+        this.on = options.asOf();
+        this.ruleSet = options.ruleSet();
         entityManager
                 .createQuery(
                         "from StoredDetermination d where d.workerId in :keys order by d.id", StoredDetermination.class)
@@ -52,7 +61,7 @@ final class Succession {
     void put(StoredHistory stored, List<StoredDetermination> determinations) {
         Map<DeterminationRow.Subject, StoredDetermination> earlier =
                 Objects.requireNonNullElseGet(onRecord.remove(stored.worker().key()), LinkedHashMap::new);
-        Map<StoredDetermination, Optional<Finding>> replaced = new LinkedHashMap<>();
+        Map<StoredDetermination, Optional<EarFinding>> replaced = new LinkedHashMap<>();
         for (StoredDetermination determination : determinations) {
             Optional<StoredDetermination> former = Optional.ofNullable(earlier.remove(determination.subject()));
             Optional<StoredDetermination> unchanged = former.filter(determination::saysTheSameAs);
@@ -67,14 +76,18 @@ final class Succession {
         }
     }
 
-    private void keep(StoredHistory stored, Map<StoredDetermination, Optional<Finding>> replaced) {
+    private void keep(StoredHistory stored, Map<StoredDetermination, Optional<EarFinding>> replaced) {
         List<Decision> sentOrRecorded = sentOrRecordedBefore(stored);
         Optional<Decision> entered = enteredByHand();
         replaced.forEach((row, now) -> {
             StoredFormerDetermination former = new StoredFormerDetermination(row, at, on, cause);
             entityManager.persist(former);
             SentAndRecorded sent = SentAndRecorded.of(
-                    row.testDate(), row.subject().ear(), stored.history().audiograms(), sentOrRecorded);
+                    row.testDate(),
+                    row.subject().ear(),
+                    ruleSet,
+                    stored.history().audiograms(),
+                    sentOrRecorded);
             boolean decidedKnowingly = sent.recordedOn().isEmpty()
                     && entered.filter(decision -> decision.testDate().equals(row.testDate()))
                             .isPresent();

@@ -59,7 +59,7 @@ public class TodayService {
         return filtered(filter)
                 .page(
                         "w.workerId, w.familyName, w.givenName, w.site, w.department, f.kind, f.dueDate, f.testDate,"
-                                + " f.ears",
+                                + " f.ears, f.ruleSet",
                         List.of(order.column().path(), "f.dueDate", "f.id"),
                         order.descending(),
                         offset,
@@ -106,6 +106,7 @@ public class TodayService {
                 dueDate,
                 daysLeft(today, dueDate),
                 Optional.ofNullable(tuple.get(7, LocalDate.class)),
-                tuple.get(8, Ears.class));
+                tuple.get(8, Ears.class),
+                tuple.get(9, String.class));
     }
 }

@@ -2,7 +2,8 @@ package org.thresholdregister.review;
 
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.judging.RuleSet;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.review.DeterminationVersion.Basis;
 import org.thresholdregister.review.DeterminationVersion.Replacement;
@@ -29,7 +30,8 @@ public final class VersionWords {
 
     /** The rule set with its edition, the options, and the edition of this program's rules. */
     public static String rules(Basis basis) {
-        return regulations(basis.ruleSet()) + " as amended to " + Words.day(basis.ruleSetEdition()) + ", "
+        return RuleSets.find(basis.ruleSet()).map(RuleSet::name).orElse(basis.ruleSet()) + ", edition "
+                + basis.ruleSetEdition() + ", "
                 + (basis.ageCorrection() == AgeCorrection.ON ? "with" : "without") + " the age allowance, "
                 + switch (basis.baselineRevision()) {
                     case OFF -> "without baseline proposals";
@@ -37,12 +39,6 @@ public final class VersionWords {
                     case APPLY -> "baseline revisions applied";
                 }
                 + "; edition " + basis.ruleEdition() + " of this program's rules";
-    }
-
-    private static String regulations(RuleSet ruleSet) {
-        return switch (ruleSet) {
-            case OSHA -> "29 CFR 1910.95 and 1904.10";
-        };
     }
 
     /** {@code by the decision of 9 Mar 2026: made the baseline, left ear, test of 1 Mar 2022}. */

@@ -8,10 +8,12 @@ import java.util.stream.Stream;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.judging.Judge;
+import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.OpenProposals;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
-import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.validity.TestFlags;
 import org.thresholdregister.roster.WorkerDetails;
 
 /**
@@ -20,6 +22,8 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param asOf the day the judgement is as of, which is today
  * @param tests in order of time, those that are never judged among them
  * @param decisions in order of the day of decision
+ * @param ruleSet the one in force at the worker's site today
+ * @param validity what there is to doubt about each of the tests
  */
 public record WorkerRecord(
         LocalDate asOf,
@@ -27,33 +31,19 @@ public record WorkerRecord(
         List<RecordedTest> tests,
         List<RecordedDecision> decisions,
         WorkerHistory history,
-        WorkerJudgement judgement) {
-
-    /** A stored history, judged as of a day. */
-    static WorkerRecord of(StoredHistory stored, LocalDate asOf) {
-        return new WorkerRecord(
-                asOf,
-                stored.worker().details(),
-                stored.tests(),
-                stored.decisions(),
-                stored.history(),
-                Judge.judge(stored.history(), RegisterOptions.asOf(asOf)));
-    }
+        WorkerJudgement judgement,
+        RuleSet ruleSet,
+        List<TestFlags> validity) {
 
     /** This record with one more decision, judged anew. */
-    WorkerRecord with(RecordedDecision decision) {
+    WorkerRecord with(RecordedDecision decision, JudgingOptions options) {
         List<RecordedDecision> all =
                 Stream.concat(decisions.stream(), Stream.of(decision)).toList();
         WorkerHistory longer = new WorkerHistory(
                 history.worker(),
                 history.audiograms(),
                 all.stream().map(RecordedDecision::decision).toList());
-        return new WorkerRecord(asOf, details, tests, all, longer, Judge.judge(longer, RegisterOptions.asOf(asOf)));
-    }
-
-    /** This record with other tests to show. */
-    WorkerRecord showing(List<RecordedTest> shown) {
-        return new WorkerRecord(asOf, details, shown, decisions, history, judgement);
+        return new WorkerRecord(asOf, details, tests, all, longer, Judge.judge(longer, options), ruleSet, validity);
     }
 
     /** The baseline revisions that wait for a professional, at most one for each ear. */

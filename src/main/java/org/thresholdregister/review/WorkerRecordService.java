@@ -8,6 +8,9 @@ import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.judging.Judge;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -22,14 +25,21 @@ public class WorkerRecordService {
 
     private final WorkerStore workers;
     private final HistoryStore histories;
+    private final ValidityFinder validity;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
 
     WorkerRecordService(
-            WorkerStore workers, HistoryStore histories, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
+            WorkerStore workers,
+            HistoryStore histories,
+            ValidityFinder validity,
+            AuditTrail auditTrail,
+            CurrentUser currentUser,
+            Clock clock) {
         this.workers = workers;
         this.histories = histories;
+        this.validity = validity;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -48,8 +58,24 @@ public class WorkerRecordService {
     private WorkerRecord open(StoredWorker worker) {
         auditTrail.record(
                 ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
+        return judged(worker);
+    }
+
+    /** The record for those who show nothing of it but what follows from it: no entry on the audit trail. */
+    WorkerRecord judged(StoredWorker worker) {
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
-        return WorkerRecord.of(stored, LocalDate.now(clock)).showing(testsFor(currentUser.role(), stored.tests()));
+        LocalDate today = LocalDate.now(clock);
+        JudgingOptions options = RegisterOptions.asOf(today);
+        WorkerJudgement judgement = Judge.judge(stored.history(), options);
+        return new WorkerRecord(
+                today,
+                worker.details(),
+                testsFor(currentUser.role(), stored.tests()),
+                stored.decisions(),
+                stored.history(),
+                judgement,
+                options.ruleSet(),
+                validity.of(stored, judgement).ofAllTests());
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */

@@ -2,14 +2,17 @@ package org.thresholdregister.core;
 
 import com.opencsv.CSVReaderHeaderAware;
 import com.opencsv.exceptions.CsvValidationException;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
@@ -24,9 +27,11 @@ public final class Vectors {
     /** The rows of a file under {@code vectors/}, by column name. */
     public static List<Map<String, String>> rows(String file) {
         List<Map<String, String>> rows = new ArrayList<>();
-        try (var reader = new CSVReaderHeaderAware(new InputStreamReader(
-                Objects.requireNonNull(Vectors.class.getResourceAsStream("/vectors/" + file)),
-                StandardCharsets.UTF_8))) {
+        try (var lines = new BufferedReader(new InputStreamReader(
+                        Objects.requireNonNull(Vectors.class.getResourceAsStream("/vectors/" + file)),
+                        StandardCharsets.UTF_8));
+                var reader = new CSVReaderHeaderAware(new StringReader(
+                        lines.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"))))) {
             for (Map<String, String> row = reader.readMap(); row != null; row = reader.readMap()) {
                 rows.add(row);
             }

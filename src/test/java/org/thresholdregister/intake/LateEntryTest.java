@@ -13,7 +13,7 @@ import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
 import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.review.DeterminationChange;
-import org.thresholdregister.review.Finding;
+import org.thresholdregister.review.EarFinding;
 
 /** Tests that come after later ones of the same worker, seen before anything is stored. Today is 9 March 2026. */
 @RegisterTest
@@ -52,7 +52,7 @@ class LateEntryTest {
                 .map(change -> change.workerId() + " " + change.testDate() + " "
                         + change.ear().word() + ": "
                         + change.before().answer() + " -> "
-                        + change.after().map(Finding::answer).orElse("not judged") + "; "
+                        + change.after().map(EarFinding::answer).orElse("not judged") + "; "
                         + change.sent().inWords())
                 .toList();
     }

@@ -76,7 +76,7 @@ class AlterationServiceTest {
                 .map(row -> row.workerId() + " " + row.alteration().testDate() + " "
                         + row.alteration().ear().word() + ": "
                         + row.alteration().before().inWords() + " -> "
-                        + Finding.inWords(row.alteration().after()) + "; "
+                        + EarFinding.inWords(row.alteration().after()) + "; "
                         + row.alteration().inWords())
                 .toList();
     }

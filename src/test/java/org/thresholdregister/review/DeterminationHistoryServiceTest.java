@@ -24,7 +24,7 @@ import org.thresholdregister.platform.security.Role;
 class DeterminationHistoryServiceTest {
 
     private static final LocalDate TODAY = MovableClock.FIRST_DAY;
-    private static final String RULES = "29 CFR 1910.95 and 1904.10 as amended to 14 May 2019, with the age allowance,"
+    private static final String RULES = "OSHA: 29 CFR 1910.95 and 1904.10, edition 2026-11, with the age allowance,"
             + " baseline revisions proposed; edition 1 of this program's rules";
 
     @Autowired

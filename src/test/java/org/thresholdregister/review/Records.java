@@ -18,6 +18,8 @@ import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.roster.WorkerDetails;
 
 /** Judged records of an invented worker, born on 1 January 1990. */
@@ -36,7 +38,7 @@ final class Records {
         var builder = new Audiogram.Builder(LocalDate.parse(day), purpose);
         Arrays.stream(Frequency.values())
                 .forEach(frequency -> builder.set(Ear.LEFT, frequency, left).set(Ear.RIGHT, frequency, right));
-        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "");
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT);
         tests.add(new RecordedTest(tests.size(), 1, builder.build(), facts));
         return this;
     }
@@ -79,6 +81,8 @@ final class Records {
                         .map(decision -> new RecordedDecision(decision, "tester", Instant.EPOCH))
                         .toList(),
                 history,
-                Judge.judge(history, JudgingOptions.asOf(today)));
+                Judge.judge(history, JudgingOptions.asOf(today)),
+                RuleSets.OSHA,
+                List.of());
     }
 }

@@ -150,8 +150,7 @@ class StoredJudgementTest {
                     .orElse("null"));
         }
         cells.add(shift.map(s -> mean(s.sum().exact())).orElse("null"));
-        cells.add(shift.map(s -> s.isStandardThresholdShift().name().toLowerCase())
-                .orElse(null));
+        cells.add(shift.map(s -> s.isShift().name().toLowerCase()).orElse(null));
         cells.add(mean(determination.levelSum().exact()));
         cells.add(determination.outcome().word());
         if (determination instanceof Determination.Judged judged) {

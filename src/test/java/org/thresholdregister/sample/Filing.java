@@ -11,7 +11,6 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
@@ -93,7 +92,7 @@ final class Filing {
         }
         LocalDate settled = settledOn(shifts);
         boolean forgotten = isForgotten(settled);
-        int days = dice.chance(0.95) ? dice.between(2, Deadlines.NOTICE_DAYS - 1) : dice.between(22, 40);
+        int days = dice.chance(0.95) ? dice.between(2, 20) : dice.between(22, 40);
         if (!forgotten) {
             decide(shifts, DecisionKind.NOTICE_GIVEN, settled.plusDays(days), Plant.NURSE, "");
         }
@@ -118,7 +117,7 @@ final class Filing {
         } else if (!isForgotten(settled)) {
             boolean retested =
                     cases.stream().anyMatch(judged -> !judged.settledBy().equals(judged.test()));
-            int days = retested ? dice.between(1, Deadlines.RECORD_AFTER_RETEST_DAYS) : dice.between(8, 30);
+            int days = retested ? dice.between(1, 7) : dice.between(8, 30);
             decide(cases, DecisionKind.RECORDED, settled.plusDays(days), Plant.SAFETY_OFFICER, "");
         }
     }

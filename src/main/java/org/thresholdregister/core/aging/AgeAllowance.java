@@ -9,7 +9,7 @@ import org.thresholdregister.core.audiometry.Frequency;
 
 /**
  * What may be taken off a shift for aging between two tests, in dB per frequency: the table value at the later age
- * less the value at the earlier one, 29 CFR 1910.95 Appendix F.
+ * less the value at the earlier one, 29 CFR 1910.95 Appendix F and 30 CFR 62.172(c).
  */
 public sealed interface AgeAllowance {
 
@@ -41,7 +41,7 @@ public sealed interface AgeAllowance {
         }
     }
 
-    /** The programme makes no allowance. */
+    /** No allowance is made: the rule set knows none, or the programme has chosen none. */
     record SwitchedOff() implements AgeAllowance {
         private static final DecibelRange NOTHING = DecibelRange.exactly(0);
 
@@ -75,19 +75,23 @@ public sealed interface AgeAllowance {
         }
     }
 
-    /** The allowance for a person between the days of two tests. */
+    /**
+     * The allowance for a person between the days of two tests.
+     *
+     * @param tables empty where no allowance is made
+     */
     static AgeAllowance between(
-            AgeCorrection correction,
+            Optional<AgeTables> tables,
             Optional<LocalDate> birthDate,
             Optional<Sex> sex,
             LocalDate baselineDate,
             LocalDate testDate) {
-        if (correction == AgeCorrection.OFF) {
+        if (tables.isEmpty()) {
             return new SwitchedOff();
         }
         if (birthDate.isPresent() && sex.isPresent()) {
             return new FromTable(
-                    AgeCorrectionTable.of(sex.get()),
+                    tables.get().of(sex.get()),
                     completedYears(birthDate.get(), baselineDate),
                     completedYears(birthDate.get(), testDate));
         }

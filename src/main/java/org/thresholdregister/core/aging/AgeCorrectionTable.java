@@ -12,15 +12,13 @@ import java.util.Map;
 import org.thresholdregister.core.audiometry.Frequency;
 
 /**
- * Table F-1 (males) or F-2 (females) of 29 CFR 1910.95 Appendix F: age correction values in dB for 1000 to 6000 Hz and
- * ages 20 to 60. Younger people read the first row, "20 or younger", older ones the last, "60 or older".
+ * A published table of age correction values in dB by frequency for ages 20 to 60. Younger people read the first row,
+ * "20 or younger", older ones the last, "60 or older". {@link AgeTables} says which tables there are.
  */
 public final class AgeCorrectionTable {
 
     private static final int YOUNGEST = 20;
     private static final int OLDEST = 60;
-    private static final AgeCorrectionTable MALES = load("Table F-1", "osha-table-f1-male.csv");
-    private static final AgeCorrectionTable FEMALES = load("Table F-2", "osha-table-f2-female.csv");
 
     private final String name;
     private final Map<Frequency, int[]> valuesByAge;
@@ -30,14 +28,7 @@ public final class AgeCorrectionTable {
         this.valuesByAge = valuesByAge;
     }
 
-    public static AgeCorrectionTable of(Sex sex) {
-        return switch (sex) {
-            case MALE -> MALES;
-            case FEMALE -> FEMALES;
-        };
-    }
-
-    /** The table's name in the appendix. */
+    /** The table's name in its rule. */
     public String name() {
         return name;
     }
@@ -45,7 +36,7 @@ public final class AgeCorrectionTable {
     /**
      * The value in dB at this age in completed years.
      *
-     * @throws IllegalArgumentException for 500 and 8000 Hz, for which no value is published
+     * @throws IllegalArgumentException for a frequency that the table has no values for
      */
     public int decibels(int ageYears, Frequency frequency) {
         int[] values = valuesByAge.get(frequency);
@@ -55,7 +46,7 @@ public final class AgeCorrectionTable {
         return values[Math.clamp(ageYears, YOUNGEST, OLDEST) - YOUNGEST];
     }
 
-    private static AgeCorrectionTable load(String name, String resource) {
+    static AgeCorrectionTable load(String name, String resource) {
         try (InputStream stream = AgeCorrectionTable.class.getResourceAsStream(resource)) {
             if (stream == null) {
                 throw new IllegalStateException(name + " is missing from the program");

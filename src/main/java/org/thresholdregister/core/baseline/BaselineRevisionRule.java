@@ -8,11 +8,11 @@ import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Audiogram;
-import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.RevisionRule;
 
 /**
  * The two rules by which the professional guide on audiometric baseline revision (text of 49 CFR 227 Appendix C)
@@ -25,29 +25,32 @@ import org.thresholdregister.core.regulation.Answer;
  */
 public final class BaselineRevisionRule {
 
-    private static final int IMPROVEMENT_SUM_DB = 15;
-    private static final int SHIFT_SUM_DB = 30;
-    private static final int PERSISTENCE_MONTHS = 6;
-
     private final Ear ear;
-    private final BiFunction<Audiogram, Audiogram, DecibelRange> correctedShiftSum;
+    private final RevisionRule rule;
+    private final int retestDays;
+    private final BiFunction<Audiogram, Audiogram, Answer> isShift;
     private final Predicate<Audiogram> declined;
     private Audiogram baseline;
     private @Nullable Audiogram firstBetter;
     private @Nullable Audiogram firstWorse;
 
     /**
-     * @param correctedShiftSum the sum of the shifts, less the allowance for aging, from one audiogram to another
+     * @param retestDays how long after a test a better retest may stand for it
+     * @param isShift whether there is a shift, less the allowance for aging, from one audiogram to another
      * @param declined whether a professional has declined to make this test the ear's baseline
      */
     public BaselineRevisionRule(
             Ear ear,
             Audiogram baseline,
-            BiFunction<Audiogram, Audiogram, DecibelRange> correctedShiftSum,
+            RevisionRule rule,
+            int retestDays,
+            BiFunction<Audiogram, Audiogram, Answer> isShift,
             Predicate<Audiogram> declined) {
         this.ear = ear;
         this.baseline = baseline;
-        this.correctedShiftSum = correctedShiftSum;
+        this.rule = rule;
+        this.retestDays = retestDays;
+        this.isShift = isShift;
         this.declined = declined;
     }
 
@@ -82,7 +85,7 @@ public final class BaselineRevisionRule {
     private Audiogram standInFor(Audiogram test, List<Audiogram> tests) {
         Audiogram considered = test;
         if (shift(test) == Answer.YES) {
-            LocalDate last = Deadlines.lastRetestDay(test.date());
+            LocalDate last = test.date().plusDays(retestDays);
             for (Audiogram retest : tests) {
                 if (retest.purpose() == TestPurpose.RETEST
                         && Audiogram.CHRONOLOGICAL.compare(test, retest) < 0
@@ -98,7 +101,7 @@ public final class BaselineRevisionRule {
 
     /** Whether the baseline moved to an earlier test, so that this one must be looked at again. */
     private boolean considerImprovement(Audiogram test, List<BaselineChange> proposals) {
-        if (level(baseline) - level(test) < IMPROVEMENT_SUM_DB) {
+        if (level(baseline) - level(test) < rule.improvementDb() * Frequency.AVERAGED.size()) {
             firstBetter = null;
             return false;
         }
@@ -124,7 +127,7 @@ public final class BaselineRevisionRule {
                 Audiogram earlier = firstWorse;
                 if (earlier == null) {
                     firstWorse = test;
-                } else if (!test.date().isBefore(earlier.date().plusMonths(PERSISTENCE_MONTHS))) {
+                } else if (!test.date().isBefore(earlier.date().plusMonths(rule.persistenceMonths()))) {
                     if (declined.test(better(earlier, test))) {
                         firstWorse = test;
                         return false;
@@ -151,7 +154,7 @@ public final class BaselineRevisionRule {
     }
 
     private Answer shift(Audiogram test) {
-        return correctedShiftSum.apply(baseline, test).isAtLeast(SHIFT_SUM_DB);
+        return isShift.apply(baseline, test);
     }
 
     private OptionalInt sum(Audiogram test) {

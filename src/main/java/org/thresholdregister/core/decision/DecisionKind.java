@@ -36,6 +36,14 @@ public enum DecisionKind {
         };
     }
 
+    /** Whether it may change which tests are compared, and with what. */
+    public boolean changesComparisons() {
+        return switch (this) {
+            case BASELINE, INVALID_TEST -> true;
+            case NOT_WORK_RELATED, WORK_RELATED, RECORDED, LINED_OUT, NOTICE_GIVEN, BASELINE_KEPT -> false;
+        };
+    }
+
     /** The word used in files and sentences. */
     public String word() {
         return word;

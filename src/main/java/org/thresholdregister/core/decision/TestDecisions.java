@@ -1,12 +1,15 @@
 package org.thresholdregister.core.decision;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The decisions that concern one test of one ear. */
 public record TestDecisions(List<Decision> decisions) {
+
+    private static final Comparator<Decision> BY_TEXTS =
+            Comparator.comparing(Decision::by).thenComparing(Decision::reason);
 
     public static final TestDecisions NONE = new TestDecisions(List.of());
 
@@ -15,7 +18,7 @@ public record TestDecisions(List<Decision> decisions) {
     }
 
     public boolean has(DecisionKind kind) {
-        return latestOf(kind).isPresent();
+        return latestOf(kind, kind).isPresent();
     }
 
     /** The latest decision on work-relatedness; of two made on one day, the one that presumes it. */
@@ -28,14 +31,25 @@ public record TestDecisions(List<Decision> decisions) {
         return latestOf(DecisionKind.RECORDED, DecisionKind.LINED_OUT);
     }
 
-    /** Of equal days, the kind named last wins. */
-    private Optional<Decision> latestOf(DecisionKind... kinds) {
-        List<DecisionKind> order = Arrays.asList(kinds);
-        return decisions.stream()
-                .filter(decision -> order.contains(decision.kind()))
-                .max(Comparator.comparing(Decision::decidedOn)
-                        .thenComparing(decision -> order.indexOf(decision.kind()))
-                        .thenComparing(Decision::by)
-                        .thenComparing(Decision::reason));
+    private Optional<Decision> latestOf(DecisionKind kind, DecisionKind strongerKind) {
+        @Nullable Decision latest = null;
+        for (Decision decision : decisions) {
+            boolean isAsked = decision.kind() == kind || decision.kind() == strongerKind;
+            if (isAsked && (latest == null || isLater(decision, latest, strongerKind))) {
+                latest = decision;
+            }
+        }
+        return Optional.ofNullable(latest);
+    }
+
+    /** Of equal days, the stronger kind wins; texts come last, so that the order of the record never matters. */
+    private static boolean isLater(Decision decision, Decision other, DecisionKind strongerKind) {
+        if (!decision.decidedOn().equals(other.decidedOn())) {
+            return decision.decidedOn().isAfter(other.decidedOn());
+        }
+        if (decision.kind() != other.kind()) {
+            return decision.kind() == strongerKind;
+        }
+        return BY_TEXTS.compare(decision, other) > 0;
     }
 }

@@ -1,24 +1,24 @@
 package org.thresholdregister.core.followup;
 
-import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.Step;
 
 /** What may be owed to a worker. */
 public enum FollowUpKind {
     /** The last day on which a retest may take the test's place. The retest is the employer's choice. */
-    RETEST("retest", Citation.RETEST),
+    RETEST("retest", Step.RETEST),
     /** Written notice of a shift. */
-    NOTICE("notice", Citation.NOTICE),
+    NOTICE("notice", Step.NOTICE),
     /** Entry of a recordable case on the injury log. */
-    RECORD("record", Citation.RECORDING_RETEST),
-    ANNUAL_TEST("annual-test", Citation.ANNUAL_TEST),
-    BASELINE_TEST("baseline-test", Citation.BASELINE);
+    RECORD("record", Step.RECORDING_DEADLINE),
+    ANNUAL_TEST("annual-test", Step.PERIODIC_TEST),
+    BASELINE_TEST("baseline-test", Step.BASELINE);
 
     private final String word;
-    private final Citation basis;
+    private final Step step;
 
-    FollowUpKind(String word, Citation basis) {
+    FollowUpKind(String word, Step step) {
         this.word = word;
-        this.basis = basis;
+        this.step = step;
     }
 
     /** The word used in files. */
@@ -26,8 +26,8 @@ public enum FollowUpKind {
         return word;
     }
 
-    /** The paragraph that makes it due. */
-    public Citation basis() {
-        return basis;
+    /** The step of judging whose paragraph makes it due. */
+    public Step step() {
+        return step;
     }
 }

@@ -6,6 +6,7 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.recording.Recording;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /** What was determined about one ear on one test, with everything that it rests on. */
@@ -17,6 +18,9 @@ public sealed interface Determination {
 
     Outcome outcome();
 
+    /** The rule set that it was made by. */
+    RuleSet ruleSet();
+
     /** The sum of the levels at 2000, 3000 and 4000 Hz in dB HL, never age-corrected. */
     default DecibelRange levelSum() {
         return test().levelSum(ear());
@@ -25,8 +29,8 @@ public sealed interface Determination {
     /** The comparison with the ear's baseline, where there is one. */
     Optional<ThresholdShift> shift();
 
-    /** The ear's first baseline. */
-    record BaselineTest(Audiogram test, Ear ear) implements Determination {
+    /** The ear's first baseline, or a test without an earlier one that the rule set would compare it with. */
+    record BaselineTest(Audiogram test, Ear ear, RuleSet ruleSet) implements Determination {
         @Override
         public Outcome outcome() {
             return Outcome.BASELINE;
@@ -39,7 +43,7 @@ public sealed interface Determination {
     }
 
     /** A test made before the ear's first baseline. */
-    record BeforeBaseline(Audiogram test, Ear ear) implements Determination {
+    record BeforeBaseline(Audiogram test, Ear ear, RuleSet ruleSet) implements Determination {
         @Override
         public Outcome outcome() {
             return Outcome.BEFORE_BASELINE;
@@ -57,7 +61,8 @@ public sealed interface Determination {
      * @param resolves the test whose place it may take
      * @param comparison with the baseline of that test
      */
-    record Retest(Audiogram test, Ear ear, Audiogram resolves, ThresholdShift comparison) implements Determination {
+    record Retest(Audiogram test, Ear ear, RuleSet ruleSet, Audiogram resolves, ThresholdShift comparison)
+            implements Determination {
         @Override
         public Outcome outcome() {
             return Outcome.RETEST;
@@ -78,6 +83,7 @@ public sealed interface Determination {
     record Judged(
             Audiogram test,
             Ear ear,
+            RuleSet ruleSet,
             ThresholdShift comparison,
             Resolution resolution,
             Outcome outcome,
@@ -91,7 +97,12 @@ public sealed interface Determination {
 
         /** The comparison that settled the outcome: the retest's where it took the test's place, else the test's own. */
         public ThresholdShift settlingComparison() {
-            return resolution instanceof Resolution.ByRetest(ThresholdShift retest) ? retest : comparison;
+            return switch (resolution) {
+                case Resolution.ByRetest(ThresholdShift retest) -> retest;
+                case Resolution.BySecondTest(ThresholdShift second) ->
+                    Audiogram.CHRONOLOGICAL.compare(second.later(), test) > 0 ? second : comparison;
+                case Resolution.ByTestItself ignored -> comparison;
+            };
         }
 
         /** The audiogram that settled the outcome. */
@@ -107,6 +118,9 @@ public sealed interface Determination {
 
         /** A retest took the test's place for this ear. */
         record ByRetest(ThresholdShift comparison) implements Resolution {}
+
+        /** The test before or after it confirmed the shift at the same frequency, or the one after it did not. */
+        record BySecondTest(ThresholdShift comparison) implements Resolution {}
     }
 
     /** The dates that follow, where they apply. */

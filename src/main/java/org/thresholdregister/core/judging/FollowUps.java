@@ -15,10 +15,10 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.rules.TestSchedule;
 
 /** Gathers what is owed to a worker: one follow-up for each kind and test, with the earliest date of its ears. */
 final class FollowUps {
@@ -41,7 +41,7 @@ final class FollowUps {
 
     static List<FollowUp> of(
             WorkerFacts worker,
-            LocalDate asOf,
+            JudgingOptions options,
             List<Audiogram> tests,
             List<Determination> determinations,
             DecisionLookup decisions) {
@@ -54,7 +54,9 @@ final class FollowUps {
         List<FollowUp> all = new ArrayList<>();
         followUps.dues.forEach((occasion, due) ->
                 all.add(new FollowUp(occasion.kind, due.date, Optional.of(occasion.test.date()), due.ears)));
-        nextTest(worker, tests).filter(next -> isStillOwed(next, worker, asOf)).ifPresent(all::add);
+        nextTest(worker, tests, options)
+                .filter(next -> isStillOwed(next, worker, options.asOf()))
+                .ifPresent(all::add);
         all.sort(BY_DATE_AND_KIND);
         return List.copyOf(all);
     }
@@ -93,15 +95,22 @@ final class FollowUps {
         return days;
     }
 
-    private static Optional<FollowUp> nextTest(WorkerFacts worker, List<Audiogram> tests) {
+    private static Optional<FollowUp> nextTest(WorkerFacts worker, List<Audiogram> tests, JudgingOptions options) {
+        TestSchedule schedule = options.ruleSet().tests();
         if (tests.isEmpty()) {
             return worker.enrolledFrom()
                     .map(from -> new FollowUp(
-                            FollowUpKind.BASELINE_TEST, Deadlines.baselineTestBy(from), Optional.empty(), Ears.BOTH));
+                            FollowUpKind.BASELINE_TEST,
+                            schedule.baselineBy(from, options.holidays()),
+                            Optional.empty(),
+                            Ears.BOTH));
         }
         LocalDate last = tests.getLast().date();
-        return Optional.of(
-                new FollowUp(FollowUpKind.ANNUAL_TEST, Deadlines.annualTestBy(last), Optional.of(last), Ears.BOTH));
+        return Optional.of(new FollowUp(
+                FollowUpKind.ANNUAL_TEST,
+                schedule.nextBy(tests.getFirst().date(), last, options.holidays()),
+                Optional.of(last),
+                Ears.BOTH));
     }
 
     /** A test is owed neither to someone who has left nor to someone who will have left when it falls due. */

@@ -18,24 +18,30 @@ import org.thresholdregister.core.baseline.BaselineTimeline.Standing;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination.DueDates;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Determination.Resolution;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.recording.Recording;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.Finding;
+import org.thresholdregister.core.rules.Reference;
+import org.thresholdregister.core.rules.RetestRule;
+import org.thresholdregister.core.rules.RuleReader;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.TestSeen;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /**
- * Judges one worker's tests, ear by ear and in order, by 29 CFR 1910.95(g) and 1904.10: baseline, age allowance,
- * standard threshold shift, retest, recordability and dates. The same history and options always give the same
+ * Judges one worker's tests, ear by ear and in order, by a {@link RuleSet}: baseline, age allowance, shift, retest,
+ * recordability, dates, and the rules that are read beside. The same history and options always give the same
  * judgement, in whatever order the history lists its parts.
  */
 public final class Judge {
 
     private final WorkerHistory history;
     private final JudgingOptions options;
+    private final RuleSet ruleSet;
     private final List<Decision> decisions;
     private final List<Audiogram> tests;
     private final PerEar<BaselineTimeline> timelines;
@@ -47,6 +53,7 @@ public final class Judge {
     private Judge(WorkerHistory history, JudgingOptions options) {
         this.history = history;
         this.options = options;
+        this.ruleSet = options.ruleSet();
         this.decisions = history.decisions().stream()
                 .filter(decision -> !decision.decidedOn().isAfter(options.asOf()))
                 .toList();
@@ -69,7 +76,8 @@ public final class Judge {
         }
         WorkerJudgement asItIs = judge(history, options.withBaselineRevision(BaselineRevision.OFF));
         WorkerJudgement ifAccepted = judge(history, options.withBaselineRevision(BaselineRevision.APPLY));
-        return new WorkerJudgement(asItIs.determinations(), asItIs.followUps(), ifAccepted.proposals());
+        return new WorkerJudgement(
+                asItIs.determinations(), asItIs.findings(), asItIs.followUps(), ifAccepted.proposals());
     }
 
     private WorkerJudgement judge() {
@@ -91,7 +99,8 @@ public final class Judge {
         }
         return new WorkerJudgement(
                 determinations,
-                FollowUps.of(history.worker(), options.asOf(), tests, determinations, this::decisionsOn),
+                findings(),
+                FollowUps.of(history.worker(), options, tests, determinations, this::decisionsOn),
                 List.copyOf(proposals));
     }
 
@@ -119,7 +128,9 @@ public final class Judge {
                         .map(first -> new BaselineRevisionRule(
                                 ear,
                                 first,
-                                (from, to) -> shift(ear, from, to).sum(),
+                                ruleSet.revision(),
+                                ruleSet.retest().map(RetestRule::days).orElse(0),
+                                (from, to) -> shift(ear, from, to).isShift(),
                                 to -> decisionsOn(Set.of(to.date()), ear).has(DecisionKind.BASELINE_KEPT)))
                 : Optional.empty();
     }
@@ -128,7 +139,7 @@ public final class Judge {
     private void moveToChosenBaselines(Audiogram test) {
         for (Ear ear : Ear.values()) {
             BaselineTimeline timeline = timelines.of(ear);
-            if (!timeline.holds(test) || timeline.standing(test) != Standing.COMPARED) {
+            if (!timeline.holds(test) || timeline.standing(test) != Standing.COMPARED || !comparesWithBaseline()) {
                 continue;
             }
             for (Decision decision : chosenBaselines.of(ear)) {
@@ -172,6 +183,10 @@ public final class Judge {
         }
     }
 
+    private boolean comparesWithBaseline() {
+        return ruleSet.shift().reference() instanceof Reference.Baseline;
+    }
+
     private TestEntry compare(Audiogram test) {
         TestEntry opening = null;
         for (TestEntry earlier : entries) {
@@ -179,82 +194,167 @@ public final class Judge {
                 opening = earlier;
             }
         }
-        TestEntry entry = new TestEntry(test, opening);
+        TestEntry entry = new TestEntry(test, ruleSet.retest(), opening);
         for (Ear ear : Ear.values()) {
-            BaselineTimeline timeline = timelines.of(ear);
-            if (timeline.holds(test) && timeline.standing(test) == Standing.COMPARED) {
+            if (timelines.of(ear).holds(test)) {
                 // A retest answers the question of the test that it may replace, and so on that test's baseline.
                 Audiogram asked = opening != null && opening.comparison(ear).isPresent() ? opening.test() : test;
-                entry.compare(shift(ear, timeline.baselineFor(asked), test));
+                reference(ear, test, asked).ifPresent(earlier -> entry.compare(shift(ear, earlier, test)));
             }
         }
         return entry;
     }
 
-    private Determination determine(TestEntry entry, Ear ear, RecordingJudge recordingJudge) {
-        return switch (timelines.of(ear).standing(entry.test())) {
-            case BEFORE_BASELINE -> new Determination.BeforeBaseline(entry.test(), ear);
-            case IS_BASELINE -> new Determination.BaselineTest(entry.test(), ear);
-            case COMPARED -> {
-                ThresholdShift comparison = entry.comparison(ear).orElseThrow();
-                Optional<TestEntry> resolved = entry.resolves()
-                        .filter(opening -> opening.comparison(ear).isPresent());
-                yield resolved.isPresent()
-                        ? new Determination.Retest(
-                                entry.test(), ear, resolved.get().test(), comparison)
-                        : judgeByItself(entry, ear, comparison, recordingJudge);
-            }
+    /** The earlier test that an ear is compared with, if any. */
+    private Optional<Audiogram> reference(Ear ear, Audiogram test, Audiogram asked) {
+        BaselineTimeline timeline = timelines.of(ear);
+        return switch (ruleSet.shift().reference()) {
+            case Reference.Baseline ignored ->
+                timeline.standing(test) == Standing.COMPARED
+                        ? Optional.of(timeline.baselineFor(asked))
+                        : Optional.empty();
+            case Reference.LatestWithin recent ->
+                timeline.tests().stream()
+                        .filter(earlier -> Audiogram.CHRONOLOGICAL.compare(earlier, test) < 0
+                                && !earlier.date().isBefore(test.date().minusYears(recent.years())))
+                        .reduce((earlier, later) -> later);
         };
+    }
+
+    private Determination determine(TestEntry entry, Ear ear, RecordingJudge recordingJudge) {
+        Optional<ThresholdShift> comparison = entry.comparison(ear);
+        if (comparison.isEmpty()) {
+            return comparesWithBaseline() && timelines.of(ear).standing(entry.test()) == Standing.BEFORE_BASELINE
+                    ? new Determination.BeforeBaseline(entry.test(), ear, ruleSet)
+                    : new Determination.BaselineTest(entry.test(), ear, ruleSet);
+        }
+        Optional<TestEntry> resolved =
+                entry.resolves().filter(opening -> opening.comparison(ear).isPresent());
+        return resolved.isPresent()
+                ? new Determination.Retest(
+                        entry.test(), ear, ruleSet, resolved.get().test(), comparison.get())
+                : judgeByItself(entry, ear, comparison.get(), recordingJudge);
     }
 
     private Judged judgeByItself(TestEntry entry, Ear ear, ThresholdShift comparison, RecordingJudge recordingJudge) {
-        Optional<ThresholdShift> retest = entry.resolvingRetest(ear);
-        Resolution resolution =
-                retest.<Resolution>map(Resolution.ByRetest::new).orElseGet(Resolution.ByTestItself::new);
-        Outcome outcome = outcome(entry.test().date(), comparison.isStandardThresholdShift(), retest);
-        Recording recording = recordingJudge.judge(entry, ear, outcome);
+        Settled settled = settled(entry, ear, comparison);
+        Recording recording = recordingJudge.judge(entry, ear, settled.outcome());
         return new Judged(
                 entry.test(),
                 ear,
+                ruleSet,
                 comparison,
-                resolution,
-                outcome,
+                settled.resolution(),
+                settled.outcome(),
                 recording,
-                dueDates(entry.test(), outcome, retest, recording));
+                dueDates(entry.test(), settled, recording));
     }
 
-    private Outcome outcome(LocalDate testDate, Answer own, Optional<ThresholdShift> retest) {
-        if (retest.isPresent()) {
-            boolean confirms = retest.get().isStandardThresholdShift() == Answer.YES;
-            return confirms ? Outcome.CONFIRMED : own == Answer.YES ? Outcome.NOT_CONFIRMED : Outcome.NO_SHIFT;
+    /** What became of the question that a test of an ear asks, how, and on which day. */
+    private record Settled(Outcome outcome, Resolution resolution, LocalDate on) {}
+
+    private Settled settled(TestEntry entry, Ear ear, ThresholdShift comparison) {
+        boolean mustConfirm = ruleSet.retest()
+                .filter(retest -> retest.effect() == RetestRule.Effect.MUST_CONFIRM)
+                .isPresent();
+        return mustConfirm ? confirmedOrNot(entry, ear, comparison) : replacedOrNot(entry, ear, comparison);
+    }
+
+    /** A retest may take the test's place; without one the test stands. */
+    private Settled replacedOrNot(TestEntry entry, Ear ear, ThresholdShift comparison) {
+        Optional<ThresholdShift> retest = entry.resolvingRetest(ear);
+        Outcome outcome = Outcome.of(
+                comparison.isShift(),
+                retest.map(ThresholdShift::isShift).orElse(Answer.UNDECIDED),
+                mayBeRetested(entry.test()));
+        return retest.isPresent()
+                ? new Settled(
+                        outcome,
+                        new Resolution.ByRetest(retest.get()),
+                        retest.get().later().date())
+                : new Settled(
+                        outcome, new Resolution.ByTestItself(), entry.test().date());
+    }
+
+    private boolean mayBeRetested(Audiogram test) {
+        return ruleSet.retest()
+                .filter(retest -> !options.asOf().isAfter(retest.lastDay(test.date())))
+                .isPresent();
+    }
+
+    /** Two tests running have to show the shift at the same frequency of the ear. */
+    private Settled confirmedOrNot(TestEntry entry, Ear ear, ThresholdShift comparison) {
+        LocalDate testDate = entry.test().date();
+        Answer own = comparison.isShift();
+        if (own != Answer.YES) {
+            return new Settled(
+                    own == Answer.NO ? Outcome.NO_SHIFT : Outcome.UNDECIDED, new Resolution.ByTestItself(), testDate);
         }
-        return switch (own) {
-            case YES ->
-                options.asOf().isAfter(Deadlines.lastRetestDay(testDate)) ? Outcome.CONFIRMED : Outcome.AWAITING_RETEST;
-            case NO -> Outcome.NO_SHIFT;
-            case UNDECIDED -> Outcome.UNDECIDED;
-        };
+        List<ThresholdShift> compared = entries.stream()
+                .flatMap(other -> other.comparison(ear).stream())
+                .toList();
+        int at = compared.indexOf(comparison);
+        Optional<ThresholdShift> before = at > 0 ? Optional.of(compared.get(at - 1)) : Optional.empty();
+        Optional<ThresholdShift> after =
+                at + 1 < compared.size() ? Optional.of(compared.get(at + 1)) : Optional.empty();
+        Answer byBefore = before.map(comparison::isShiftTogetherWith).orElse(Answer.NO);
+        if (byBefore == Answer.YES) {
+            return new Settled(Outcome.CONFIRMED, new Resolution.BySecondTest(before.orElseThrow()), testDate);
+        }
+        if (after.isEmpty()) {
+            return new Settled(
+                    byBefore == Answer.NO ? Outcome.AWAITING_RETEST : Outcome.UNDECIDED,
+                    new Resolution.ByTestItself(),
+                    testDate);
+        }
+        return new Settled(
+                switch (byBefore.or(comparison.isShiftTogetherWith(after.get()))) {
+                    case YES -> Outcome.CONFIRMED;
+                    case NO -> Outcome.NOT_CONFIRMED;
+                    case UNDECIDED -> Outcome.UNDECIDED;
+                },
+                new Resolution.BySecondTest(after.get()),
+                after.get().later().date());
     }
 
-    private static DueDates dueDates(
-            Audiogram test, Outcome outcome, Optional<ThresholdShift> retest, Recording recording) {
-        LocalDate settledOn = retest.map(shift -> shift.later().date()).orElse(test.date());
+    private DueDates dueDates(Audiogram test, Settled settled, Recording recording) {
         boolean retestMaySettle =
-                outcome == Outcome.AWAITING_RETEST || recording.answer() == Recordability.AWAITING_RETEST;
+                settled.outcome() == Outcome.AWAITING_RETEST || recording.answer() == Recordability.AWAITING_RETEST;
         return new DueDates(
-                retestMaySettle ? Optional.of(Deadlines.lastRetestDay(test.date())) : Optional.empty(),
-                outcome == Outcome.AWAITING_RETEST || outcome == Outcome.CONFIRMED
-                        ? Optional.of(Deadlines.noticeBy(settledOn))
-                        : Optional.empty(),
+                retestMaySettle ? ruleSet.retest().map(retest -> retest.lastDay(test.date())) : Optional.empty(),
+                ruleSet.notice()
+                        .filter(notice -> settled.outcome().isToldWhere(notice.occasion()))
+                        .map(notice -> notice.deadline().after(settled.on(), options.holidays())),
                 recording.answer() == Recordability.YES
                         ? recording.comparison().map(comparison -> recordBy(test, comparison.decidingTest()))
                         : Optional.empty());
     }
 
-    private static LocalDate recordBy(Audiogram test, Audiogram decidingTest) {
-        return decidingTest.equals(test)
-                ? Deadlines.recordWithoutRetestBy(test.date())
-                : Deadlines.recordAfterRetestBy(decidingTest.date());
+    private LocalDate recordBy(Audiogram test, Audiogram decidingTest) {
+        return ruleSet.recording().deadline(!decidingTest.equals(test)).after(decidingTest.date(), options.holidays());
+    }
+
+    /** What the rules that are read beside the shift say of each test. */
+    private List<Finding> findings() {
+        if (ruleSet.furtherRules().isEmpty()) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        for (TestEntry entry : entries) {
+            PerEar<Optional<Audiogram>> baselines =
+                    PerEar.from(ear -> timelines.of(ear).holds(entry.test())
+                                    && timelines.of(ear).standing(entry.test()) == Standing.COMPARED
+                            ? Optional.of(timelines.of(ear).baselineFor(entry.test()))
+                            : Optional.empty());
+            PerEar<List<Audiogram>> earlier = PerEar.from(ear -> timelines.of(ear).tests().stream()
+                    .filter(test -> Audiogram.CHRONOLOGICAL.compare(test, entry.test()) < 0)
+                    .toList());
+            WorkerFacts worker = history.worker();
+            findings.addAll(RuleReader.read(
+                    ruleSet.furtherRules(),
+                    new TestSeen(entry.test(), baselines, earlier, worker.birthDate(), worker.sex())));
+        }
+        return List.copyOf(findings);
     }
 
     private ThresholdShift shift(Ear ear, Audiogram earlier, Audiogram later) {
@@ -264,7 +364,8 @@ public final class Judge {
                 earlier,
                 later,
                 AgeAllowance.between(
-                        options.ageCorrection(), worker.birthDate(), worker.sex(), earlier.date(), later.date()));
+                        options.ageTables(), worker.birthDate(), worker.sex(), earlier.date(), later.date()),
+                ruleSet.shift().criterion());
     }
 
     private TestDecisions decisionsOn(Set<LocalDate> days, Ear ear) {

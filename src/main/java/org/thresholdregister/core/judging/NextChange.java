@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.decision.Decision;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.recording.Recordability;
 
@@ -23,8 +22,9 @@ public final class NextChange {
     public static Optional<LocalDate> after(LocalDate asOf, WorkerHistory history, WorkerJudgement judgement) {
         Stream<LocalDate> windowsClosed = judgement.determinations().stream()
                 .filter(NextChange::awaitsRetest)
-                .map(determination ->
-                        Deadlines.lastRetestDay(determination.test().date()).plusDays(1));
+                .flatMap(determination -> determination.ruleSet().retest().stream()
+                        .map(retest ->
+                                retest.lastDay(determination.test().date()).plusDays(1)));
         Stream<LocalDate> left = history.worker().endDate().map(end -> end.plusDays(1)).stream();
         Stream<LocalDate> testsSeen = history.audiograms().stream().map(Audiogram::date);
         Stream<LocalDate> decisionsSeen = history.decisions().stream().map(Decision::decidedOn);

@@ -1,5 +1,8 @@
 package org.thresholdregister.core.judging;
 
+import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.NoticeRule;
+
 /** What became of one test of one ear. */
 public enum Outcome {
     /** The ear's first baseline: nothing to compare it with. */
@@ -22,6 +25,35 @@ public enum Outcome {
 
     Outcome(String word) {
         this.word = word;
+    }
+
+    /**
+     * What becomes of a test whose place a retest may take.
+     *
+     * @param own whether the test shows a shift
+     * @param retest whether its retest does; undecided where there is none that can say
+     * @param windowIsOpen whether a retest may still take the test's place
+     */
+    public static Outcome of(Answer own, Answer retest, boolean windowIsOpen) {
+        return switch (retest) {
+            case YES -> CONFIRMED;
+            case NO -> own == Answer.YES ? NOT_CONFIRMED : NO_SHIFT;
+            case UNDECIDED ->
+                switch (own) {
+                    case YES -> windowIsOpen ? AWAITING_RETEST : CONFIRMED;
+                    case NO -> NO_SHIFT;
+                    case UNDECIDED -> UNDECIDED;
+                };
+        };
+    }
+
+    /** Whether the worker is told of it, where the rule set names this occasion. */
+    public boolean isToldWhere(NoticeRule.Occasion occasion) {
+        return switch (occasion) {
+            case SHIFT -> this == AWAITING_RETEST || this == CONFIRMED;
+            case CONFIRMED_SHIFT -> this == CONFIRMED;
+            case EVERY_TEST -> true;
+        };
     }
 
     /** The word used in files. */

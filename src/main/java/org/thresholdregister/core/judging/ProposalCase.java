@@ -8,17 +8,20 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /**
  * A proposed baseline revision with all that a professional needs to see to decide on it.
  *
+ * @param ruleSet the rule set that it is judged by
  * @param evidence the two tests that it rests on, each compared with the present baseline
  * @param laterTests what the ear's tests after the proposed baseline are, and would be
  * @param following the proposals that accepting this one would bring, as the tests on record stand
  */
 public record ProposalCase(
         BaselineChange proposal,
+        RuleSet ruleSet,
         List<ThresholdShift> evidence,
         List<LaterTest> laterTests,
         List<BaselineChange> following) {
@@ -56,6 +59,7 @@ public record ProposalCase(
                 .toList();
         return new ProposalCase(
                 proposal,
+                options.ruleSet(),
                 proposal.evidence().stream()
                         .map(day -> shift(proposal.from(), on(day, judged, proposal), proposal.ear(), history, options))
                         .toList(),
@@ -90,10 +94,11 @@ public record ProposalCase(
                 from,
                 to,
                 AgeAllowance.between(
-                        options.ageCorrection(),
+                        options.ageTables(),
                         history.worker().birthDate(),
                         history.worker().sex(),
                         from.date(),
-                        to.date()));
+                        to.date()),
+                options.ruleSet().shift().criterion());
     }
 }

@@ -15,13 +15,13 @@ import org.thresholdregister.core.baseline.BaselineTimeline;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.TestDecisions;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.recording.Recording;
 import org.thresholdregister.core.recording.Recording.Comparison;
 import org.thresholdregister.core.recording.RecordingReference;
 import org.thresholdregister.core.recording.RecordingReferences;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /**
@@ -39,7 +39,9 @@ final class RecordingJudge {
     private final List<TestEntry> entries;
     private final DecisionLookup decisions;
     private final ShiftMeasure measure;
+    private final RecordingRule rule;
     private final PerEar<Optional<RecordingReferences>> references;
+    private final PerEar<Set<RecordingReference>> reported = PerEar.from(ear -> new HashSet<>());
     private final Set<BaselineChange> seenChanges = new HashSet<>();
 
     RecordingJudge(
@@ -49,6 +51,7 @@ final class RecordingJudge {
             DecisionLookup decisions,
             ShiftMeasure measure) {
         this.options = options;
+        this.rule = options.ruleSet().recording();
         this.timelines = timelines;
         this.entries = entries;
         this.decisions = decisions;
@@ -69,14 +72,25 @@ final class RecordingJudge {
 
     /** The answer for a test judged by itself; entries must come in order, after {@link #advanceTo}. */
     Recording judge(TestEntry entry, Ear ear, Outcome outcome) {
+        if (rule instanceof RecordingRule.None) {
+            return Recording.without(Recordability.NOT_ASKED);
+        }
         Recording recording = options.baselineRevision() == BaselineRevision.APPLY || baselineHasMoved(entry, ear)
                 ? inItsOwnRight(entry, ear, outcome)
                 : byOutcome(entry, ear, outcome);
         Recording answer = afterDecisions(recording, decisions.on(daysOf(entry, recording), ear));
         if (answer.answer() == Recordability.YES && !isLinedOut(answer)) {
-            answer.comparison().ifPresent(comparison -> referencesOf(ear).addCase(comparison.decidingTest()));
+            answer.comparison().ifPresent(comparison -> keepCase(ear, comparison));
         }
         return answer;
+    }
+
+    private void keepCase(Ear ear, Comparison comparison) {
+        switch (rule) {
+            case RecordingRule.ShiftAndLevel ignored -> referencesOf(ear).addCase(comparison.decidingTest());
+            case RecordingRule.LargeShift ignored -> reported.of(ear).add(comparison.reference());
+            case RecordingRule.None ignored -> throw new IllegalStateException("nothing is recorded");
+        }
     }
 
     /** A decision may name the test, any retest of it, or the test that settled the question of the log. */
@@ -98,7 +112,7 @@ final class RecordingJudge {
                 Audiogram deciding =
                         entry.resolvingRetest(ear).map(ThresholdShift::later).orElse(entry.test());
                 Comparison comparison = compare(ear, deciding);
-                yield of(comparison.forStandingShift(), comparison);
+                yield of(standing(ear, comparison), comparison);
             }
             case AWAITING_RETEST -> Recording.without(Recordability.AWAITING_RETEST);
             case UNDECIDED -> Recording.without(Recordability.UNDECIDED);
@@ -125,7 +139,7 @@ final class RecordingJudge {
             return of(Recordability.AWAITING_RETEST, own);
         }
         if (deciding.shifted() == Answer.YES || outcome == Outcome.CONFIRMED) {
-            return of(deciding.forStandingShift(), deciding);
+            return of(standing(ear, deciding), deciding);
         }
         if (outcome == Outcome.UNDECIDED && deciding.shifted() == Answer.UNDECIDED) {
             return of(Recordability.UNDECIDED, deciding);
@@ -140,7 +154,7 @@ final class RecordingJudge {
      */
     private Optional<Audiogram> retestFor(TestEntry entry, Ear ear) {
         if (!entry.retests().isEmpty()) {
-            return entry.lastRetest(ear).map(TestEntry::test);
+            return entry.countingRetest(ear).map(TestEntry::test);
         }
         if (!showsShiftFromReference(entry)) {
             return Optional.empty();
@@ -163,6 +177,14 @@ final class RecordingJudge {
             }
         }
         return false;
+    }
+
+    /** A loss that was reported from this reference is not reported again. */
+    private Recordability standing(Ear ear, Comparison comparison) {
+        Recordability answer = comparison.forStandingShift();
+        return answer == Recordability.YES && reported.of(ear).contains(comparison.reference())
+                ? Recordability.ALREADY_RECORDED
+                : answer;
     }
 
     private static Recording of(Recordability answer, Comparison comparison) {
@@ -190,12 +212,15 @@ final class RecordingJudge {
     }
 
     private boolean windowIsOpen(LocalDate testDate) {
-        return !options.asOf().isAfter(Deadlines.lastRetestDay(testDate));
+        return options.ruleSet()
+                .retest()
+                .filter(retest -> !options.asOf().isAfter(retest.lastDay(testDate)))
+                .isPresent();
     }
 
     private Comparison compare(Ear ear, Audiogram deciding) {
         RecordingReference reference = referencesOf(ear).latest();
-        return new Comparison(reference, measure.between(ear, reference.audiogram(), deciding));
+        return new Comparison(reference, measure.between(ear, reference.audiogram(), deciding), rule);
     }
 
     private RecordingReferences referencesOf(Ear ear) {

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.TestPurpose;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.RetestRule;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /** One test in the course of judging a worker: its comparisons, and the retests that may take its place. */
@@ -23,10 +23,12 @@ final class TestEntry {
     private final Map<Ear, ThresholdShift> comparisons = new EnumMap<>(Ear.class);
     private final List<TestEntry> retests = new ArrayList<>();
     private final @Nullable TestEntry resolves;
+    private final Optional<RetestRule> retestRule;
 
     /** @param resolves the earlier test whose place this retest may take */
-    TestEntry(Audiogram test, @Nullable TestEntry resolves) {
+    TestEntry(Audiogram test, Optional<RetestRule> retestRule, @Nullable TestEntry resolves) {
         this.test = test;
+        this.retestRule = retestRule;
         this.resolves = resolves;
         if (resolves != null) {
             resolves.retests.add(this);
@@ -58,15 +60,15 @@ final class TestEntry {
     /** Whether a retest may take this test's place: it shows a shift in either ear and is not itself a stand-in. */
     boolean opensWindow() {
         return resolves == null
-                && comparisons.values().stream()
-                        .anyMatch(comparison -> comparison.isStandardThresholdShift() == Answer.YES);
+                && comparisons.values().stream().anyMatch(comparison -> comparison.isShift() == Answer.YES);
     }
 
-    /** Whether a test of that day still falls in the thirty days after this one. */
+    /** Whether a test of that day still falls in the days after this one in which a retest counts. */
     boolean windowHolds(Audiogram retest) {
-        return retest.purpose() == TestPurpose.RETEST
+        return retestRule.isPresent()
+                && retest.purpose() == TestPurpose.RETEST
                 && !retest.date().isBefore(test.date())
-                && !retest.date().isAfter(Deadlines.lastRetestDay(test.date()));
+                && !retest.date().isAfter(retestRule.get().lastDay(test.date()));
     }
 
     /** The days by which a decision may name this test: its own, and those of its retests. */
@@ -77,17 +79,23 @@ final class TestEntry {
         return days;
     }
 
-    /** The last retest of an ear; one that is set aside as invalid for the ear does not stand in an earlier one's way. */
-    Optional<TestEntry> lastRetest(Ear ear) {
+    /**
+     * The retest of an ear that counts: the last, or the first where the rule set allows one. One that is set aside as
+     * invalid for the ear does not stand in another's way.
+     */
+    Optional<TestEntry> countingRetest(Ear ear) {
+        boolean first = retestRule
+                .filter(rule -> rule.choice() == RetestRule.Choice.FIRST)
+                .isPresent();
         return retests.stream()
                 .filter(retest -> retest.comparison(ear).isPresent())
-                .reduce((earlier, later) -> later);
+                .reduce((earlier, later) -> first ? earlier : later);
     }
 
-    /** What the last retest says of an ear, where it can say anything. */
+    /** What the counting retest says of an ear, where it can say anything. */
     Optional<ThresholdShift> resolvingRetest(Ear ear) {
-        return lastRetest(ear)
+        return countingRetest(ear)
                 .flatMap(retest -> retest.comparison(ear))
-                .filter(comparison -> comparison.isStandardThresholdShift() != Answer.UNDECIDED);
+                .filter(comparison -> comparison.isShift() != Answer.UNDECIDED);
     }
 }

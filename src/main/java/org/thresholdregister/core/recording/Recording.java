@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.DecibelRange;
+import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /**
@@ -21,33 +23,29 @@ public record Recording(
         Optional<Decision> workRelatedness,
         Optional<Decision> entry) {
 
-    /** The total hearing level that makes a shift recordable is a mean of 25 dB, 29 CFR 1904.10(a): a sum of 75. */
-    private static final int LEVEL_SUM_DB = 75;
-
-    /** Whether levels with this sum have a mean of 25 dB HL or more. */
-    public static Answer isLevelReached(DecibelRange levelSum) {
-        return levelSum.isAtLeast(LEVEL_SUM_DB);
-    }
-
     /** Nothing to record, or not yet: the shift has not been found to stand. */
     public static Recording without(Recordability answer) {
         return new Recording(answer, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
-     * The two tests of 29 CFR 1904.10(a) on the audiogram that settles the shift.
+     * The tests that make a shift a case, on the audiogram that settles the shift.
      *
      * @param shift from the reference to the deciding test, age allowance included
      */
-    public record Comparison(RecordingReference reference, ThresholdShift shift) {
+    public record Comparison(RecordingReference reference, ThresholdShift shift, RecordingRule rule) {
 
         public Audiogram decidingTest() {
             return shift.later();
         }
 
-        /** The first test: a standard threshold shift from the reference. */
+        /** The first test: a shift from the reference, as large as the rule asks. */
         public Answer shifted() {
-            return shift.isStandardThresholdShift();
+            return switch (rule) {
+                case RecordingRule.ShiftAndLevel ignored -> shift.isShift();
+                case RecordingRule.LargeShift large -> shift.meets(large.criterion());
+                case RecordingRule.None ignored -> throw new IllegalStateException("nothing is recorded");
+            };
         }
 
         /** Sum of the levels in dB HL on the deciding test, never age-corrected, 29 CFR 1904.10(b)(3). */
@@ -55,14 +53,20 @@ public record Recording(
             return decidingTest().levelSum(shift.ear());
         }
 
-        /** The second test: a mean level of 25 dB HL or more. */
+        /** The second test: a mean level, where the rule asks for one. */
         public Answer levelReached() {
-            return isLevelReached(levelSum());
+            return switch (rule) {
+                case RecordingRule.ShiftAndLevel both ->
+                    both.level().reachedByMean(levelSum(), Frequency.AVERAGED.size());
+                case RecordingRule.LargeShift ignored -> Answer.YES;
+                case RecordingRule.None ignored -> throw new IllegalStateException("nothing is recorded");
+            };
         }
 
         /** The answer for a shift that stands, before anybody's decision on work-relatedness. */
         public Recordability forStandingShift() {
-            if (reference.kind() != RecordingReference.Kind.FIRST_BASELINE
+            if (rule instanceof RecordingRule.ShiftAndLevel
+                    && reference.kind() != RecordingReference.Kind.FIRST_BASELINE
                     && (shifted() == Answer.NO || isSettledBefore())) {
                 return Recordability.ALREADY_RECORDED;
             }

@@ -20,7 +20,12 @@ public record FrequencyShift(
         DecibelRange corrected) {
 
     static FrequencyShift of(Frequency frequency, Threshold before, Threshold now, DecibelRange allowance) {
-        DecibelRange uncorrected = now.range().minus(before.range());
+        DecibelRange uncorrected = uncorrected(before, now);
         return new FrequencyShift(frequency, before, now, uncorrected, allowance, uncorrected.minus(allowance));
+    }
+
+    /** The later threshold less the earlier one, in dB. */
+    public static DecibelRange uncorrected(Threshold before, Threshold now) {
+        return now.range().minus(before.range());
     }
 }

@@ -27,7 +27,7 @@ public record CountedTest(
                 determination.test().date(),
                 determination.test().purpose(),
                 determination.outcome(),
-                determination.shift().map(ThresholdShift::isStandardThresholdShift),
+                determination.shift().map(ThresholdShift::isShift),
                 determination instanceof Determination.Judged judged
                         ? Optional.of(judged.recording().answer())
                         : Optional.empty());

@@ -1,5 +1,6 @@
 package org.thresholdregister.core.wording;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,6 +11,8 @@ import org.thresholdregister.core.audiometry.MeanOfThree;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.judging.ProposalCase;
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.RevisionRule;
+import org.thresholdregister.core.rules.Step;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /** Puts a proposed baseline revision into words for the professional who accepts or declines it. */
@@ -69,13 +72,13 @@ public final class ProposalWording {
                 Words.capitalised(Words.ear(ear)) + ": it is proposed that the baseline moves from the "
                         + name(proposal.from()) + " to the " + name(proposal.to()) + ", for a "
                         + kind(proposal.kind()) + ". The other ear is not concerned.",
-                Citation.REVISED_BASELINE);
+                about.ruleSet().paragraph(Step.REVISED_BASELINE));
     }
 
     private void audiograms() {
         say(
                 levels(proposal.from(), "The present baseline, the " + name(proposal.from()) + ", shows"),
-                Citation.BASELINE);
+                about.ruleSet().paragraph(Step.BASELINE));
         for (ThresholdShift evidence : about.evidence()) {
             say(
                     levels(evidence.later(), "The " + name(evidence.later()) + " shows") + " " + change(evidence),
@@ -112,16 +115,22 @@ public final class ProposalWording {
     }
 
     private void rule() {
+        RevisionRule numbers = about.ruleSet().revision();
+        LocalDate first = proposal.evidence().getFirst();
         say(
                 switch (proposal.kind()) {
                     case PERSISTENT_IMPROVEMENT ->
-                        "The guide's first rule: a mean 5 dB or more better (15 dB or more in all) on one test and on the"
-                                + " next one. Both tests meet it.";
+                        "The guide's first rule: a mean " + numbers.improvementDb() + " dB or more better ("
+                                + Frequency.AVERAGED.size() * numbers.improvementDb()
+                                + " dB or more in all) on one test and on the next one. Both tests meet it.";
                     case PERSISTENT_SHIFT ->
-                        "The guide's second rule: a mean 10 dB or more worse (30 dB or more in all) that is still there on"
-                                + " a test six months later or more. Both tests meet it, and six months after the first"
-                                + " was "
-                                + Words.day(proposal.evidence().getFirst().plusMonths(6)) + ".";
+                        "The guide's second rule: a " + about.ruleSet().shift().name() + " ("
+                                + about.ruleSet().shift().explained()
+                                + " after the age allowance) that is still there on"
+                                + " a test " + numbers.persistenceMonths()
+                                + " months later or more. Both tests meet it,"
+                                + " and " + numbers.persistenceMonths() + " months after the first was "
+                                + Words.day(first.plusMonths(numbers.persistenceMonths())) + ".";
                     case DECIDED -> "A person chose this baseline.";
                 },
                 Citation.REVISION_GUIDE);
@@ -147,7 +156,9 @@ public final class ProposalWording {
 
     private void laterTests() {
         if (about.laterTests().isEmpty()) {
-            say("No test of this ear was made after the proposed baseline.", Citation.COMPARISON);
+            say(
+                    "No test of this ear was made after the proposed baseline.",
+                    about.ruleSet().paragraph(Step.COMPARISON));
         }
         for (ProposalCase.LaterTest later : about.laterTests()) {
             ThresholdShift proposed = later.fromProposedBaseline();
@@ -156,7 +167,7 @@ public final class ProposalWording {
                     "On the new baseline the " + name(proposed.later()) + " would show a mean shift of "
                             + Words.mean(proposed.sum()) + ", " + shift(proposed) + "; on the present one it shows "
                             + Words.mean(present.sum()) + ", " + shift(present) + ".",
-                    Citation.STANDARD_THRESHOLD_SHIFT);
+                    about.ruleSet().paragraph(Step.SHIFT));
         }
         for (BaselineChange next : about.following()) {
             say(
@@ -167,8 +178,8 @@ public final class ProposalWording {
     }
 
     private static String shift(ThresholdShift shift) {
-        return switch (shift.isStandardThresholdShift()) {
-            case YES -> "a standard threshold shift";
+        return switch (shift.isShift()) {
+            case YES -> "a shift";
             case NO -> "no shift";
             case UNDECIDED -> "which cannot be decided";
         };
@@ -182,16 +193,16 @@ public final class ProposalWording {
                             case PERSISTENT_IMPROVEMENT -> "it shows significant improvement over the baseline.";
                             case PERSISTENT_SHIFT, DECIDED -> "the standard threshold shift is persistent.";
                         },
-                Citation.REVISED_BASELINE);
+                about.ruleSet().paragraph(Step.REVISED_BASELINE));
         say(
-                "The guide is a professional's aid and sets no duty under 29 CFR 1910.95, which gives neither word a"
-                        + " number. A professional supervisor decides, and may decide otherwise for a reason.",
+                "The guide is a professional's aid. A professional supervisor decides, and may decide otherwise for a"
+                        + " reason.",
                 Citation.REVISION_GUIDE);
         say(
                 "Accepted, the new baseline counts for tests made after the day of the decision; what was determined"
                         + " before stands as it was made. Declined, the baseline stays, and this test is not proposed for"
                         + " this ear again.",
-                Citation.REVISED_BASELINE);
+                about.ruleSet().paragraph(Step.REVISED_BASELINE));
     }
 
     private int sum(Audiogram test) {

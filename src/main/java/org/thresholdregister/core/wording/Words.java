@@ -2,11 +2,13 @@ package org.thresholdregister.core.wording;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.MeanOfThree;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
@@ -15,6 +17,7 @@ import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.Deadline;
 
 /** The words that people read for the engine's values. Files use the values' own {@code word()}. */
 public final class Words {
@@ -79,6 +82,7 @@ public final class Words {
             case AWAITING_RETEST -> "awaiting retest";
             case ALREADY_RECORDED -> "already recorded";
             case UNDECIDED -> "undecided";
+            case NOT_ASKED -> "not asked";
         };
     }
 
@@ -166,6 +170,31 @@ public final class Words {
             return MeanOfThree.ofSum(sum.highest().getAsInt()) + unit + " or less";
         }
         return NOT_KNOWN;
+    }
+
+    /** {@code 2000, 3000 and 4000 Hz}. */
+    public static String frequencies(List<Frequency> frequencies) {
+        return listed(frequencies.stream()
+                        .map(frequency -> Integer.toString(frequency.hertz()))
+                        .toList())
+                + " Hz";
+    }
+
+    /** {@code one, two and three}. */
+    public static String listed(List<String> items) {
+        int last = items.size() - 1;
+        return last < 1
+                ? String.join("", items)
+                : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    /** {@code 21 days}, {@code 10 working days}. */
+    public static String deadline(Deadline deadline) {
+        return switch (deadline) {
+            case Deadline.CalendarDays calendar -> Counted.of(calendar.days(), "day", "days");
+            case Deadline.WorkingDays working -> Counted.of(working.days(), "working day", "working days");
+            case Deadline.Months months -> Counted.of(months.months(), "month", "months");
+        };
     }
 
     /** The text with its first letter a capital, to start a sentence or a heading. */

@@ -1,5 +1,6 @@
 package org.thresholdregister.core.wording;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,6 @@ import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.followup.Deadlines;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Determination.Resolution;
@@ -24,7 +24,13 @@ import org.thresholdregister.core.recording.Recording;
 import org.thresholdregister.core.recording.RecordingReference;
 import org.thresholdregister.core.regulation.Answer;
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.RecordingRule;
+import org.thresholdregister.core.rules.Reference;
+import org.thresholdregister.core.rules.RetestRule;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.Step;
 import org.thresholdregister.core.shift.FrequencyShift;
+import org.thresholdregister.core.shift.ShiftCriterion;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /**
@@ -33,12 +39,15 @@ import org.thresholdregister.core.shift.ThresholdShift;
  */
 public final class Working {
 
+    private final RuleSet ruleSet;
     private final List<Sentence> sentences = new ArrayList<>();
 
-    private Working() {}
+    private Working(RuleSet ruleSet) {
+        this.ruleSet = ruleSet;
+    }
 
     public static List<Sentence> of(Determination determination) {
-        Working working = new Working();
+        Working working = new Working(determination.ruleSet());
         switch (determination) {
             case Determination.BaselineTest baseline -> working.baseline(baseline);
             case Determination.BeforeBaseline before -> working.beforeBaseline(before);
@@ -49,33 +58,52 @@ public final class Working {
     }
 
     private void baseline(Determination.BaselineTest baseline) {
-        say(subject(baseline) + " is the baseline: later tests of this ear are compared with it.", Citation.BASELINE);
-        say(meanLevel(baseline.test(), baseline.ear()) + ".", Citation.COMPARISON);
+        say(
+                switch (ruleSet.shift().reference()) {
+                    case Reference.Baseline ignored ->
+                        subject(baseline) + " is the baseline: later tests of this ear are compared with it.";
+                    case Reference.LatestWithin recent ->
+                        subject(baseline) + " has no test of the " + recent.years()
+                                + " years before it to be compared with.";
+                },
+                Step.BASELINE);
+        say(meanLevel(baseline.test(), baseline.ear()) + ".", Step.COMPARISON);
     }
 
     private void beforeBaseline(Determination.BeforeBaseline before) {
-        say(subject(before) + " was made before the baseline and is not compared.", Citation.BASELINE);
+        say(subject(before) + " was made before the baseline and is not compared.", Step.BASELINE);
     }
 
     private void retest(Determination.Retest retest) {
         long day =
                 ChronoUnit.DAYS.between(retest.resolves().date(), retest.test().date());
         say(
-                subject(retest) + " was made on day " + day + " of the " + Deadlines.RETEST_DAYS + " after the "
+                subject(retest) + " was made on day " + day + " of the " + retestDays() + " after the "
                         + name(retest.resolves()) + ": its answer is given there.",
-                Citation.RETEST);
-        shift(retest.comparison(), "the baseline");
+                Step.RETEST);
+        shift(retest.comparison(), earlierTest());
     }
 
     private void judged(Judged judged) {
         say(
-                subject(judged) + " is compared with the baseline of "
+                subject(judged) + " is compared with " + earlierTest() + " of "
                         + Words.day(judged.comparison().earlier().date()) + ".",
-                Citation.COMPARISON);
-        shift(judged.comparison(), "the baseline");
+                Step.COMPARISON);
+        shift(judged.comparison(), earlierTest());
         resolution(judged);
         recording(judged);
         dueDates(judged);
+    }
+
+    private String earlierTest() {
+        return switch (ruleSet.shift().reference()) {
+            case Reference.Baseline ignored -> "the baseline";
+            case Reference.LatestWithin ignored -> "the earlier test";
+        };
+    }
+
+    private int retestDays() {
+        return ruleSet.retest().orElseThrow().days();
     }
 
     private void shift(ThresholdShift shift, String from) {
@@ -92,12 +120,12 @@ public final class Working {
                 say(
                         "The age allowance is read from " + table.table().name() + " at " + table.yearsAtBaseline()
                                 + " and at " + table.yearsAtTest() + " years.",
-                        Citation.AGE_ALLOWANCE);
-            case AgeAllowance.SwitchedOff ignored -> say("No age allowance is made.", Citation.AGE_ALLOWANCE);
+                        Step.AGE_ALLOWANCE);
+            case AgeAllowance.SwitchedOff ignored -> say("No age allowance is made.", Step.AGE_ALLOWANCE);
             case AgeAllowance.NotKnown unknown ->
                 say(
                         "The age allowance is not known: " + missing(unknown) + ". It can only make a shift smaller.",
-                        Citation.AGE_ALLOWANCE);
+                        Step.AGE_ALLOWANCE);
         }
     }
 
@@ -108,8 +136,8 @@ public final class Working {
         return unknown.birthDateMissing() ? "the birth date is not on record" : "the sex is not on record";
     }
 
-    private static Citation frequencyBasis(AgeAllowance allowance) {
-        return allowance instanceof AgeAllowance.FromTable ? Citation.AGE_ALLOWANCE : Citation.COMPARISON;
+    private static Step frequencyBasis(AgeAllowance allowance) {
+        return allowance instanceof AgeAllowance.FromTable ? Step.AGE_ALLOWANCE : Step.COMPARISON;
     }
 
     /** "4000 Hz: 25 dB HL now, 5 at the baseline, 20 worse; 3 of it is the age allowance from 27 to 32; 17 left." */
@@ -170,23 +198,15 @@ public final class Working {
     }
 
     private void sum(ThresholdShift shift) {
-        Answer answer = shift.isStandardThresholdShift();
-        OptionalInt exact = shift.sum().exact();
-        String sum = exact.isPresent()
-                ? "What is left adds up to "
-                        + shift.frequencies().stream()
-                                .map(at -> signed(at.corrected().exact().orElseThrow()))
-                                .collect(Collectors.joining(" + "))
-                        + " = " + exact.getAsInt() + " dB, a mean of " + Words.mean(shift.sum()) + "."
-                : "The mean of what is left is " + Words.mean(shift.sum()) + ".";
-        say(
-                sum + " A mean of 10 dB or more is a standard threshold shift: "
-                        + switch (answer) {
-                            case YES -> "this is one.";
-                            case NO -> "this is none.";
-                            case UNDECIDED -> "that cannot be decided from the record.";
-                        },
-                Citation.STANDARD_THRESHOLD_SHIFT);
+        Answer answer = shift.isShift();
+        String question = " " + Words.capitalised(ruleSet.shift().explained()) + " is a "
+                + ruleSet.shift().name() + ": "
+                + switch (answer) {
+                    case YES -> "this is one.";
+                    case NO -> "this is none.";
+                    case UNDECIDED -> "that cannot be decided from the record.";
+                };
+        say(what(shift) + question, Step.SHIFT);
         if (!(shift.allowance() instanceof AgeAllowance.SwitchedOff)) {
             say(
                     "Without the age allowance the mean is " + Words.mean(shift.uncorrectedSum()) + ": "
@@ -195,8 +215,55 @@ public final class Working {
                                 case NO -> "no shift.";
                                 case UNDECIDED -> "undecided.";
                             },
-                    Citation.AGE_ALLOWANCE);
+                    Step.AGE_ALLOWANCE);
         }
+    }
+
+    /** What the criterion looks at, added up or looked through. */
+    private static String what(ThresholdShift shift) {
+        return switch (shift.criterion()) {
+            case ShiftCriterion.Mean mean -> meanOf(shift, mean);
+            case ShiftCriterion.AnyFrequency any -> frequenciesMeeting(shift, any);
+            case ShiftCriterion.Neighbours neighbours -> changes(shift, neighbours.frequencies());
+            case ShiftCriterion.AnyOf anyOf -> changes(shift, anyOf.frequencies());
+        };
+    }
+
+    private static String meanOf(ThresholdShift shift, ShiftCriterion.Mean mean) {
+        DecibelRange sum = DecibelRange.exactly(0);
+        for (Frequency frequency : mean.frequencies()) {
+            sum = sum.plus(shift.at(frequency).corrected());
+        }
+        OptionalInt exact = sum.exact();
+        return exact.isPresent()
+                ? "What is left adds up to "
+                        + mean.frequencies().stream()
+                                .map(frequency -> signed(
+                                        shift.at(frequency).corrected().exact().orElseThrow()))
+                                .collect(Collectors.joining(" + "))
+                        + " = " + exact.getAsInt() + " dB, a mean of " + Words.mean(sum) + "."
+                : "The mean of what is left is " + Words.mean(sum) + ".";
+    }
+
+    private static String frequenciesMeeting(ThresholdShift shift, ShiftCriterion.AnyFrequency any) {
+        List<Frequency> meeting = any.frequencies().stream()
+                .filter(frequency -> any.metAt(shift.at(frequency).corrected()) == Answer.YES)
+                .toList();
+        return meeting.isEmpty()
+                ? changes(shift, any.frequencies())
+                : "The change is that large at " + Words.frequencies(meeting) + ".";
+    }
+
+    private static String changes(ThresholdShift shift, List<Frequency> frequencies) {
+        return "The changes are "
+                + frequencies.stream()
+                        .map(frequency -> {
+                            OptionalInt change = shift.at(frequency).corrected().exact();
+                            return (change.isPresent() ? signed(change.getAsInt()) : "not known") + " at "
+                                    + frequency.hertz();
+                        })
+                        .collect(Collectors.joining(", "))
+                + " Hz, in dB.";
     }
 
     private static String signed(int decibels) {
@@ -206,35 +273,62 @@ public final class Working {
     private void resolution(Judged judged) {
         switch (judged.resolution()) {
             case Resolution.ByRetest(ThresholdShift retest) -> byRetest(judged, retest);
+            case Resolution.BySecondTest(ThresholdShift second) -> bySecondTest(judged, second);
             case Resolution.ByTestItself ignored -> byTestItself(judged);
         }
     }
 
     private void byRetest(Judged judged, ThresholdShift retest) {
         long day = ChronoUnit.DAYS.between(judged.test().date(), retest.later().date());
-        boolean confirms = retest.isStandardThresholdShift() == Answer.YES;
+        boolean confirms = retest.isShift() == Answer.YES;
         say(
-                "The retest of " + Words.day(retest.later().date()) + ", day " + day + " of " + Deadlines.RETEST_DAYS
+                "The retest of " + Words.day(retest.later().date()) + ", day " + day + " of " + retestDays()
                         + ", takes the test's place for both ears; for this ear its mean is "
                         + Words.mean(retest.sum()) + ", " + (confirms ? "a shift" : "no shift")
                         + switch (judged.outcome()) {
                             case NO_SHIFT -> " either.";
                             default -> ": " + Words.outcome(judged.outcome()) + ".";
                         },
-                Citation.RETEST);
+                Step.RETEST);
+    }
+
+    private void bySecondTest(Judged judged, ThresholdShift second) {
+        boolean later = Audiogram.CHRONOLOGICAL.compare(second.later(), judged.test()) > 0;
+        String which = "The test " + (later ? "after" : "before") + " it, the " + name(second.later()) + ", ";
+        say(
+                which
+                        + switch (judged.outcome()) {
+                            case CONFIRMED -> "shows the same: the shift is established by two tests running.";
+                            case NOT_CONFIRMED ->
+                                "does not show it at the same frequency: the shift is not established.";
+                            default -> "leaves open whether it shows it at the same frequency.";
+                        },
+                Step.RETEST);
     }
 
     private void byTestItself(Judged judged) {
-        String last = Words.day(Deadlines.lastRetestDay(judged.test().date()));
-        if (judged.dueDates().retestBy().isPresent()) {
-            say("A retest until " + last + " may take this test's place.", Citation.RETEST);
+        Optional<RetestRule> retest = ruleSet.retest();
+        if (retest.isEmpty()) {
+            return;
+        }
+        String last = Words.day(retest.get().lastDay(judged.test().date()));
+        if (judged.outcome() == Outcome.AWAITING_RETEST && retest.get().effect() == RetestRule.Effect.MUST_CONFIRM) {
+            say(
+                    "One test alone does not establish the shift: the next one, wanted by " + last
+                            + ", has to show it at the same frequency of this ear.",
+                    Step.RETEST);
+        } else if (judged.dueDates().retestBy().isPresent()) {
+            say("A retest until " + last + " may take this test's place.", Step.RETEST);
         } else if (judged.outcome() == Outcome.CONFIRMED) {
-            say("No retest until " + last + " answered for this ear: the shift stands.", Citation.RETEST);
+            say("No retest until " + last + " answered for this ear: the shift stands.", Step.RETEST);
         }
     }
 
     private void recording(Judged judged) {
         Recording recording = judged.recording();
+        if (recording.answer() == Recordability.NOT_ASKED) {
+            return;
+        }
         recording.comparison().ifPresent(this::comparison);
         say(recordingAnswer(judged), recordingBasis(recording));
         recording.comparison().ifPresent(comparison -> otherReading(judged, comparison));
@@ -246,7 +340,10 @@ public final class Working {
         RecordingReference reference = comparison.reference();
         String deciding = name(comparison.decidingTest());
         say(
-                "For the injury log the " + deciding + " is measured from "
+                (ruleSet.recording() instanceof RecordingRule.LargeShift
+                                ? "For the report the "
+                                : "For the injury log the ")
+                        + deciding + " is measured from "
                         + switch (reference.kind()) {
                             case FIRST_BASELINE -> "the first baseline, of ";
                             case IMPROVED_BASELINE -> "the baseline revised for better hearing, of ";
@@ -255,12 +352,14 @@ public final class Working {
                         + Words.day(reference.audiogram().date()) + ": "
                         + aMean(Words.mean(comparison.shift().sum())) + ", "
                         + switch (comparison.shifted()) {
-                            case YES -> "a shift.";
-                            case NO -> "no shift.";
+                            case YES -> largeOrAny() + ".";
+                            case NO -> none() + ".";
                             case UNDECIDED -> "which cannot be decided.";
                         },
-                Citation.RECORDING_REFERENCE);
-        level(comparison.decidingTest(), comparison.shift().ear());
+                Step.RECORDING_REFERENCE);
+        if (comparison.rule() instanceof RecordingRule.ShiftAndLevel both) {
+            level(comparison, both);
+        }
     }
 
     /**
@@ -270,7 +369,7 @@ public final class Working {
     private void otherReading(Judged judged, Recording.Comparison comparison) {
         boolean revised = comparison.reference().kind() == RecordingReference.Kind.FIRST_BASELINE
                 && !judged.comparison().earlier().equals(comparison.reference().audiogram());
-        Answer fromCurrent = judged.settlingComparison().isStandardThresholdShift();
+        Answer fromCurrent = judged.settlingComparison().isShift();
         if (revised && fromCurrent != comparison.shifted()) {
             say(
                     "The official readings differ here: measured from the current baseline the shift has "
@@ -285,15 +384,26 @@ public final class Working {
         }
     }
 
-    private void level(Audiogram test, Ear ear) {
+    private String none() {
+        return largeOrAny().replaceFirst("^a ", "no ");
+    }
+
+    private String largeOrAny() {
+        return ruleSet.recording() instanceof RecordingRule.LargeShift large
+                ? "a shift of " + large.criterion().limit().decibels() + " dB or more"
+                : "a shift";
+    }
+
+    private void level(Recording.Comparison comparison, RecordingRule.ShiftAndLevel both) {
         say(
-                meanLevel(test, ear) + " without any age allowance; 25 dB or more is "
-                        + switch (Recording.isLevelReached(test.levelSum(ear))) {
+                meanLevel(comparison.decidingTest(), comparison.shift().ear()) + " without any age allowance; "
+                        + both.level().decibels() + " dB or more is "
+                        + switch (comparison.levelReached()) {
                             case YES -> "reached.";
                             case NO -> "not reached.";
                             case UNDECIDED -> "undecided.";
                         },
-                Citation.RECORDING_LEVEL);
+                Step.RECORDING_LEVEL);
     }
 
     private static String meanLevel(Audiogram test, Ear ear) {
@@ -309,7 +419,14 @@ public final class Working {
 
     private static String recordingAnswer(Judged judged) {
         return switch (judged.recording().answer()) {
-            case YES -> "Both tests are met in the same ear: recordable, if the loss is work-related.";
+            case YES ->
+                judged.recording()
+                                .comparison()
+                                .filter(of -> of.rule() instanceof RecordingRule.LargeShift)
+                                .isPresent()
+                        ? "Reportable, if the loss is work-related."
+                        : "Both tests are met in the same ear: recordable, if the loss is work-related.";
+            case NOT_ASKED -> throw new IllegalArgumentException("nothing is recorded");
             case NO -> notRecordable(judged);
             case AWAITING_RETEST -> "Whether it is recordable waits for the retest.";
             case ALREADY_RECORDED -> "An earlier case of this ear holds this loss already: nothing new to record.";
@@ -342,8 +459,8 @@ public final class Working {
                 : "No shift stands, so there is nothing to record.";
     }
 
-    private static Citation recordingBasis(Recording recording) {
-        return recording.answer() == Recordability.AWAITING_RETEST ? Citation.RECORDING_RETEST : Citation.RECORDABLE;
+    private static Step recordingBasis(Recording recording) {
+        return recording.answer() == Recordability.AWAITING_RETEST ? Step.RECORDING_DEADLINE : Step.RECORDABLE;
     }
 
     private void decided(Decision decision) {
@@ -353,27 +470,33 @@ public final class Working {
                 Words.capitalised(Words.decision(decision.kind())) + " on " + Words.day(decision.decidedOn()) + by
                         + reason + ".",
                 switch (decision.kind()) {
-                    case NOT_WORK_RELATED, WORK_RELATED -> Optional.of(Citation.NOT_WORK_RELATED);
-                    case RECORDED, LINED_OUT -> Optional.of(Citation.RECORDING_RETEST);
-                    case NOTICE_GIVEN -> Optional.of(Citation.NOTICE);
-                    case BASELINE, BASELINE_KEPT -> Optional.of(Citation.REVISED_BASELINE);
+                    case NOT_WORK_RELATED, WORK_RELATED -> Optional.of(ruleSet.paragraph(Step.NOT_WORK_RELATED));
+                    case RECORDED, LINED_OUT -> Optional.of(ruleSet.paragraph(Step.RECORDING_DEADLINE));
+                    case NOTICE_GIVEN -> Optional.of(ruleSet.paragraph(Step.NOTICE));
+                    case BASELINE, BASELINE_KEPT -> Optional.of(ruleSet.paragraph(Step.REVISED_BASELINE));
                     case INVALID_TEST -> Optional.empty();
                 }));
     }
 
     private void dueDates(Judged judged) {
-        judged.dueDates()
-                .notifyBy()
-                .ifPresent(day -> say(
-                        "The worker is told in writing by " + Words.day(day) + ", " + Deadlines.NOTICE_DAYS
-                                + " days after the test"
-                                + (judged.outcome() == Outcome.CONFIRMED ? " that settled it" : "")
-                                + "; the test's date is taken as the day of determination.",
-                        Citation.NOTICE));
+        judged.dueDates().notifyBy().ifPresent(day -> notice(judged, day));
         judged.dueDates()
                 .recordBy()
-                .ifPresent(day ->
-                        say("It is entered on the injury log by " + Words.day(day) + ".", Citation.RECORDING_RETEST));
+                .ifPresent(day -> say(
+                        (ruleSet.recording() instanceof RecordingRule.LargeShift
+                                        ? "It is reported by "
+                                        : "It is entered on the injury log by ")
+                                + Words.day(day) + ".",
+                        Step.RECORDING_DEADLINE));
+    }
+
+    private void notice(Judged judged, LocalDate day) {
+        say(
+                "The worker is told in writing by " + Words.day(day) + ", "
+                        + Words.deadline(ruleSet.notice().orElseThrow().deadline()) + " after the test"
+                        + (judged.outcome() == Outcome.CONFIRMED ? " that settled it" : "")
+                        + "; the test's date is taken as the day of determination.",
+                Step.NOTICE);
     }
 
     private static String subject(Determination determination) {
@@ -382,6 +505,10 @@ public final class Working {
 
     private static String name(Audiogram test) {
         return Words.purpose(test.purpose()) + " of " + Words.day(test.date());
+    }
+
+    private void say(String text, Step step) {
+        say(text, ruleSet.paragraph(step));
     }
 
     private void say(String text, Citation basis) {

@@ -14,7 +14,7 @@ import org.thresholdregister.intake.ImportService;
 import org.thresholdregister.platform.ui.Downloads;
 import org.thresholdregister.platform.ui.SheetCsv;
 import org.thresholdregister.review.DeterminationChange;
-import org.thresholdregister.review.Finding;
+import org.thresholdregister.review.EarFinding;
 
 /** What the new tests would change about tests on record, on the page and to take away. */
 class LateChangeSection extends Div {
@@ -58,7 +58,7 @@ class LateChangeSection extends Div {
                 change.purpose().word(),
                 change.ear().word(),
                 change.before().inWords(),
-                Finding.inWords(change.after()),
+                EarFinding.inWords(change.after()),
                 change.sent().inWords());
     }
 
@@ -68,7 +68,7 @@ class LateChangeSection extends Div {
                 Words.capitalised(Words.purpose(change.purpose())) + " of " + Words.day(change.testDate()),
                 change.ear().word(),
                 change.before().inWords(),
-                Finding.inWords(change.after()),
+                EarFinding.inWords(change.after()),
                 change.sent().isAnything() ? change.sent().inWords() : "nothing");
     }
 }

@@ -35,6 +35,9 @@ class PreviewStep extends Step {
         if (!preview.lateChanges().isEmpty()) {
             add(new LateChangeSection(preview, imports));
         }
+        if (!preview.doubts().isEmpty()) {
+            add(new DoubtsTable(preview.doubts()));
+        }
         var buttons = new Div();
         buttons.addClassName("tr-buttons");
         if (!preview.counts().changeNothing()) {

@@ -12,7 +12,6 @@ import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.Outcome;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
 
@@ -74,13 +73,6 @@ final class WordConverters {
     static class OfRecordability extends WordConverter<Recordability> {
         OfRecordability() {
             super(Recordability.class, Recordability::word);
-        }
-    }
-
-    @Converter(autoApply = true)
-    static class OfRuleSet extends WordConverter<RuleSet> {
-        OfRuleSet() {
-            super(RuleSet.class, RuleSet::word);
         }
     }
 

@@ -11,7 +11,7 @@ import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.review.AcknowledgeResult;
 import org.thresholdregister.review.Alteration;
 import org.thresholdregister.review.DecisionService;
-import org.thresholdregister.review.Finding;
+import org.thresholdregister.review.EarFinding;
 
 /** Takes down that a person has seen to a determination that changed, and what was decided. */
 class AcknowledgeDialog extends Dialog {
@@ -37,7 +37,7 @@ class AcknowledgeDialog extends Dialog {
                 new Paragraph("Test of " + Words.day(alteration.testDate()) + ", " + Words.ear(alteration.ear()) + ". "
                         + alteration.inWords() + "."),
                 new Paragraph("Before: " + alteration.before().inWords() + "."),
-                new Paragraph("Now: " + Finding.inWords(alteration.after()) + "."),
+                new Paragraph("Now: " + EarFinding.inWords(alteration.after()) + "."),
                 reason);
         var save = new Button("Acknowledge", click -> save(acknowledge, done));
         save.addThemeVariants(ButtonVariant.PRIMARY);

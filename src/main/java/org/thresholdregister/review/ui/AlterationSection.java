@@ -10,7 +10,7 @@ import org.thresholdregister.platform.ui.ListTable;
 import org.thresholdregister.platform.ui.StateBadge.Kind;
 import org.thresholdregister.review.Alteration;
 import org.thresholdregister.review.AlterationService;
-import org.thresholdregister.review.Finding;
+import org.thresholdregister.review.EarFinding;
 
 /** What changed about this worker's tests after a notice was given or a case recorded, and who has seen to it. */
 class AlterationSection extends Section {
@@ -37,7 +37,7 @@ class AlterationSection extends Section {
                         change ->
                                 ListCell.text(Words.capitalised(change.before().inWords()))),
                 ListColumn.unordered(
-                        "Now", 10, change -> ListCell.text(Words.capitalised(Finding.inWords(change.after())))),
+                        "Now", 10, change -> ListCell.text(Words.capitalised(EarFinding.inWords(change.after())))),
                 ListColumn.unordered("State", 12, AlterationSection::state),
                 ListColumn.unordered("", 6, AlterationSection::action));
         add(

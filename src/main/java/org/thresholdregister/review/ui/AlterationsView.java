@@ -26,7 +26,7 @@ import org.thresholdregister.platform.ui.StateBadge.Kind;
 import org.thresholdregister.review.AlterationColumn;
 import org.thresholdregister.review.AlterationRow;
 import org.thresholdregister.review.AlterationService;
-import org.thresholdregister.review.Finding;
+import org.thresholdregister.review.EarFinding;
 
 /** The determinations that changed after a notice was given or a case recorded, until a person has seen to each. */
 @Route(AlterationsView.ROUTE)
@@ -138,7 +138,7 @@ class AlterationsView extends Div implements HealthRecordPage {
                 .withNote(Words.ear(row.alteration().ear()));
     }
 
-    private static ListCell finding(Finding finding) {
+    private static ListCell finding(EarFinding finding) {
         return ListCell.text(Words.capitalised(finding.answer())).withNote(finding.comparison());
     }
 

@@ -100,7 +100,7 @@ class EntryDialog extends Dialog {
     private String about() {
         return People.name(row.givenName(), row.familyName(), row.workerId()) + " (" + row.workerId() + "), test of "
                 + Dates.onScreen(testDate) + ", " + Words.ears(row.ears()) + ". It is due by "
-                + Dates.onScreen(row.dueDate()) + ", " + row.kind().basis() + ".";
+                + Dates.onScreen(row.dueDate()) + ", " + row.basis() + ".";
     }
 
     private String inWords(Decision decision) {

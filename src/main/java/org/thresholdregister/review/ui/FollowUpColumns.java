@@ -49,8 +49,7 @@ final class FollowUpColumns {
     }
 
     private static ListCell owed(FollowUpRow row) {
-        return ListCell.text(Words.followUp(row.kind()))
-                .withNote(row.kind().basis().place());
+        return ListCell.text(Words.followUp(row.kind())).withNote(row.basis().place());
     }
 
     private static ListCell due(FollowUpRow row) {

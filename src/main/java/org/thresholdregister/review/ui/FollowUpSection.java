@@ -38,7 +38,10 @@ class FollowUpSection extends Section {
                 ListColumn.unordered("Due", 7, owed -> text(Words.day(owed.dueDate()))),
                 ListColumn.unordered("State", 9, owed -> state(owed, record)),
                 ListColumn.unordered(
-                        "Paragraph", 10, owed -> text(owed.kind().basis().place())));
+                        "Paragraph",
+                        10,
+                        owed -> text(
+                                record.ruleSet().paragraph(owed.kind().step()).place())));
         add(new ListTable<>("By calendar days, the most pressing first", columns, followUps, owed -> {}));
     }
 

@@ -13,6 +13,8 @@ import jakarta.annotation.security.RolesAllowed;
 import java.util.List;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.rules.Step;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.ProposalWording;
 import org.thresholdregister.platform.security.Roles;
@@ -60,7 +62,7 @@ class ProposalsView extends Div implements HealthRecordPage, BeforeEnterObserver
                 row -> {});
         var caution = new Paragraph("Found in the record by the two rules of " + Citation.REVISION_GUIDE
                 + ", ear by ear. An audiologist, otolaryngologist or physician decides on each, "
-                + Citation.REVISED_BASELINE + "; until then the baseline stays.");
+                + RuleSets.OSHA.paragraph(Step.REVISED_BASELINE) + "; until then the baseline stays.");
         caution.addClassName("tr-caution");
         filters.add(list.order());
         add(new H1("Baseline proposals"), lead, caution, filters, list, empty);

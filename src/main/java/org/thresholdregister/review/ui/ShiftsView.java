@@ -12,6 +12,7 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -38,6 +39,8 @@ import org.thresholdregister.roster.WorkerService;
 @Menu(title = "Shifts", order = 30)
 @RolesAllowed({Roles.NURSE, Roles.SAFETY_OFFICER})
 class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
+    private static final List<Recordability> RECORDABILITIES =
+            List.copyOf(EnumSet.complementOf(EnumSet.of(Recordability.NOT_ASKED)));
 
     private static final List<Outcome> OUTCOMES =
             List.of(Outcome.CONFIRMED, Outcome.NOT_CONFIRMED, Outcome.AWAITING_RETEST);
@@ -58,7 +61,7 @@ class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
         years.add(thisYear);
         filters.years(ShiftAddress.YEAR, "Year", List.copyOf(years.descendingSet()), thisYear)
                 .choice(ShiftAddress.OUTCOME, "Outcome", OUTCOMES, Words::outcome)
-                .choice(ShiftAddress.RECORDABLE, "Recordable", List.of(Recordability.values()), Words::recordability)
+                .choice(ShiftAddress.RECORDABLE, "Recordable", RECORDABILITIES, Words::recordability)
                 .names(ShiftAddress.SITE, "Site", workers.sites())
                 .names(ShiftAddress.DEPARTMENT, "Department", workers.departments());
         list = new ListGrid<>(

@@ -87,6 +87,8 @@ class AgeAllowanceTest {
 
     private static AgeAllowance between(
             AgeCorrection correction, Optional<LocalDate> birth, Optional<Sex> sex, LocalDate test) {
-        return AgeAllowance.between(correction, birth, sex, BASELINE, test);
+        Optional<AgeTables> tables =
+                correction == AgeCorrection.ON ? Optional.of(AgeTables.OSHA_APPENDIX_F) : Optional.empty();
+        return AgeAllowance.between(tables, birth, sex, BASELINE, test);
     }
 }

@@ -22,7 +22,7 @@ class AgeCorrectionTableTest {
     @ParameterizedTest
     @CsvSource({"MALE, Table F-1, osha-table-f1-male.csv", "FEMALE, Table F-2, osha-table-f2-female.csv"})
     void everyPublishedValueIsRead(Sex sex, String name, String file) {
-        AgeCorrectionTable table = AgeCorrectionTable.of(sex);
+        AgeCorrectionTable table = AgeTables.OSHA_APPENDIX_F.of(sex);
         List<Map<String, String>> rows = Vectors.rows(file);
 
         assertThat(table.name()).isEqualTo(name);
@@ -47,7 +47,7 @@ class AgeCorrectionTableTest {
     @ParameterizedTest
     @EnumSource
     void youngerPeopleReadTheFirstRowAndOlderOnesTheLast(Sex sex) {
-        AgeCorrectionTable table = AgeCorrectionTable.of(sex);
+        AgeCorrectionTable table = AgeTables.OSHA_APPENDIX_F.of(sex);
         for (Frequency frequency : PUBLISHED) {
             assertThat(List.of(0, 16, 19))
                     .allSatisfy(
@@ -66,7 +66,7 @@ class AgeCorrectionTableTest {
     void frequenciesWithoutPublishedValuesAreRefused(Frequency frequency) {
         for (Sex sex : Sex.values()) {
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> AgeCorrectionTable.of(sex).decibels(40, frequency))
+                    .isThrownBy(() -> AgeTables.OSHA_APPENDIX_F.of(sex).decibels(40, frequency))
                     .withMessageContaining(frequency.hertz() + " Hz");
         }
     }
@@ -75,7 +75,7 @@ class AgeCorrectionTableTest {
     @ParameterizedTest
     @EnumSource
     void noPublishedValueFallsWithAge(Sex sex) {
-        AgeCorrectionTable table = AgeCorrectionTable.of(sex);
+        AgeCorrectionTable table = AgeTables.OSHA_APPENDIX_F.of(sex);
         for (Frequency frequency : PUBLISHED) {
             for (int age = 20; age < 60; age++) {
                 assertThat(table.decibels(age + 1, frequency))

@@ -20,9 +20,9 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.RuleSet;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.rules.RuleSets;
 
 /** The 21 sequences derived by hand from the two rules of 49 CFR 227 Appendix C (see {@code vectors/README.md}). */
 @DisplayName("Baseline revision vectors (49 CFR 227 Appendix C)")
@@ -62,7 +62,7 @@ class BaselineRevisionVectorsTest {
     private static JudgingOptions options(Map<String, String> row) {
         return new JudgingOptions(
                 LocalDate.parse("2030-01-01"),
-                RuleSet.OSHA,
+                RuleSets.OSHA,
                 row.get("age_correction").equals("on") ? AgeCorrection.ON : AgeCorrection.OFF,
                 BaselineRevision.PROPOSE);
     }

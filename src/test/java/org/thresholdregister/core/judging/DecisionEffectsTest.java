@@ -291,7 +291,7 @@ class DecisionEffectsTest {
         Determination.Judged row = judged(judgement, "2026-04-01", Ear.LEFT);
         assertThat(baselineDate(judgement, "2026-04-01", Ear.LEFT)).isEqualTo(ANNUAL);
         assertThat(row.comparison().sum().exact()).hasValue(20);
-        assertThat(row.comparison().isStandardThresholdShift()).isEqualTo(Answer.NO);
+        assertThat(row.comparison().isShift()).isEqualTo(Answer.NO);
         assertThat(row.outcome()).isEqualTo(Outcome.NO_SHIFT);
         assertThat(row.recording().answer()).isEqualTo(Recordability.YES);
         assertThat(row.recording().comparison().orElseThrow().shift().sum().exact())

@@ -19,6 +19,7 @@ import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.rules.RuleSets;
 
 class NextChangeTest {
 
@@ -86,7 +87,7 @@ class NextChangeTest {
     }
 
     private static WorkerJudgement judge(WorkerHistory history, LocalDate day, BaselineRevision revision) {
-        return Judge.judge(history, new JudgingOptions(day, RuleSet.OSHA, AgeCorrection.ON, revision));
+        return Judge.judge(history, new JudgingOptions(day, RuleSets.OSHA, AgeCorrection.ON, revision));
     }
 
     @Test
@@ -98,7 +99,7 @@ class NextChangeTest {
                         flat(LocalDate.of(2025, 1, 1), TestPurpose.ANNUAL, 60, 10)),
                 List.of());
         LocalDate asOf = LocalDate.of(2025, 1, 1);
-        JudgingOptions options = new JudgingOptions(asOf, RuleSet.OSHA, AgeCorrection.OFF, BaselineRevision.OFF);
+        JudgingOptions options = new JudgingOptions(asOf, RuleSets.OSHA, AgeCorrection.OFF, BaselineRevision.OFF);
 
         assertThat(NextChange.after(asOf, history, Judge.judge(history, options)))
                 .contains(LocalDate.of(2025, 2, 1));
@@ -108,7 +109,7 @@ class NextChangeTest {
                         history,
                         Judge.judge(
                                 history,
-                                new JudgingOptions(settled, RuleSet.OSHA, AgeCorrection.OFF, BaselineRevision.OFF))))
+                                new JudgingOptions(settled, RuleSets.OSHA, AgeCorrection.OFF, BaselineRevision.OFF))))
                 .isEmpty();
     }
 }

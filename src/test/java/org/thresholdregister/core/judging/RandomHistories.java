@@ -20,6 +20,7 @@ import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.rules.RuleSets;
 
 /** Invented histories with everything in them that judging looks at, the same ones for the same seed. */
 public final class RandomHistories {
@@ -52,7 +53,7 @@ public final class RandomHistories {
                 .orElseThrow();
         return new JudgingOptions(
                 last.plusDays(random.nextInt(45)),
-                RuleSet.OSHA,
+                RuleSets.OSHA,
                 pick(AgeCorrection.values()),
                 pick(BaselineRevision.values()));
     }

@@ -29,6 +29,7 @@ import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.shift.ThresholdShift;
 
 /**
@@ -85,7 +86,7 @@ class RecordabilityVectorsTest {
                     .as(at + "raw shift")
                     .isEqualTo(row.get(column + "avg_shift_raw"));
             softly.assertThat(mean(shift.sum())).as(at + "shift").isEqualTo(row.get(column + "avg_shift"));
-            softly.assertThat(shift.isStandardThresholdShift().name().toLowerCase(Locale.ROOT))
+            softly.assertThat(shift.isShift().name().toLowerCase(Locale.ROOT))
                     .as(at + "sts")
                     .isEqualTo(row.get(column + "sts"));
             softly.assertThat(mean(judged.levelSum())).as(at + "level").isEqualTo(row.get(column + "avg_level"));
@@ -132,8 +133,7 @@ class RecordabilityVectorsTest {
         while (matcher.find()) {
             Ear ear = Ear.valueOf(matcher.group(2).toUpperCase(Locale.ROOT));
             Judged judged = judged(determinations, LocalDate.parse(matcher.group(1)), ear, "");
-            softly.assertThat(judged.comparison().isStandardThresholdShift().name())
-                    .isEqualToIgnoringCase(matcher.group(3));
+            softly.assertThat(judged.comparison().isShift().name()).isEqualToIgnoringCase(matcher.group(3));
             softly.assertThat(judged.outcome().word()).isEqualTo(matcher.group(4));
             softly.assertThat(judged.recording().answer().word()).isEqualTo(matcher.group(5));
         }
@@ -152,7 +152,7 @@ class RecordabilityVectorsTest {
     private static JudgingOptions options(Map<String, String> row) {
         return new JudgingOptions(
                 LocalDate.parse(row.get("as_of")),
-                RuleSet.OSHA,
+                RuleSets.OSHA,
                 row.get("age_correction").equals("on") ? AgeCorrection.ON : AgeCorrection.OFF,
                 BaselineRevision.OFF);
     }

@@ -52,7 +52,7 @@ class RetestTest {
         // Letter of 18 June 1985: a shift that the retest shows in the other ear counts too.
         WorkerJudgement judgement =
                 shifted().test("2026-04-11", TestPurpose.RETEST, 30, 30).asOf("2026-06-30");
-        assertThat(judged(judgement, "2026-04-01", Ear.RIGHT).comparison().isStandardThresholdShift())
+        assertThat(judged(judgement, "2026-04-01", Ear.RIGHT).comparison().isShift())
                 .isEqualTo(Answer.NO);
         assertThat(judged(judgement, "2026-04-01", Ear.RIGHT).outcome()).isEqualTo(Outcome.CONFIRMED);
         assertThat(judged(judgement, "2026-04-01", Ear.LEFT).outcome()).isEqualTo(Outcome.CONFIRMED);

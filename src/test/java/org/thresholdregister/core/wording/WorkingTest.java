@@ -29,6 +29,8 @@ import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.rules.Step;
 import org.thresholdregister.core.shift.FrequencyShift;
 import org.thresholdregister.core.shift.ThresholdShift;
 
@@ -350,13 +352,12 @@ class WorkingTest {
                         .collect(Collectors.toSet());
                 determination
                         .shift()
-                        .ifPresent(shift ->
-                                assertThat(named).contains(Citation.STANDARD_THRESHOLD_SHIFT, Citation.AGE_ALLOWANCE));
+                        .ifPresent(shift -> assertThat(named).contains(osha(Step.SHIFT), osha(Step.AGE_ALLOWANCE)));
                 switch (determination) {
-                    case Determination.BaselineTest ignored -> assertThat(named).contains(Citation.BASELINE);
+                    case Determination.BaselineTest ignored -> assertThat(named).contains(osha(Step.BASELINE));
                     case Determination.BeforeBaseline ignored ->
-                        assertThat(named).containsExactly(Citation.BASELINE);
-                    case Determination.Retest ignored -> assertThat(named).contains(Citation.RETEST);
+                        assertThat(named).containsExactly(osha(Step.BASELINE));
+                    case Determination.Retest ignored -> assertThat(named).contains(osha(Step.RETEST));
                     case Judged judged -> assertThat(named).containsAll(paragraphs(judged));
                 }
             }
@@ -364,20 +365,24 @@ class WorkingTest {
     }
 
     private static Set<Citation> paragraphs(Judged judged) {
-        Set<Citation> paragraphs = new java.util.HashSet<>(Set.of(Citation.COMPARISON));
+        Set<Citation> paragraphs = new java.util.HashSet<>(Set.of(osha(Step.COMPARISON)));
         paragraphs.add(
                 judged.recording().answer() == Recordability.AWAITING_RETEST
-                        ? Citation.RECORDING_RETEST
-                        : Citation.RECORDABLE);
+                        ? osha(Step.RECORDING_DEADLINE)
+                        : osha(Step.RECORDABLE));
         judged.recording().comparison().ifPresent(comparison -> {
-            paragraphs.add(Citation.RECORDING_REFERENCE);
-            paragraphs.add(Citation.RECORDING_LEVEL);
+            paragraphs.add(osha(Step.RECORDING_REFERENCE));
+            paragraphs.add(osha(Step.RECORDING_LEVEL));
         });
-        judged.dueDates().retestBy().ifPresent(day -> paragraphs.add(Citation.RETEST));
-        judged.dueDates().notifyBy().ifPresent(day -> paragraphs.add(Citation.NOTICE));
-        judged.dueDates().recordBy().ifPresent(day -> paragraphs.add(Citation.RECORDING_RETEST));
-        judged.recording().workRelatedness().ifPresent(decision -> paragraphs.add(Citation.NOT_WORK_RELATED));
+        judged.dueDates().retestBy().ifPresent(day -> paragraphs.add(osha(Step.RETEST)));
+        judged.dueDates().notifyBy().ifPresent(day -> paragraphs.add(osha(Step.NOTICE)));
+        judged.dueDates().recordBy().ifPresent(day -> paragraphs.add(osha(Step.RECORDING_DEADLINE)));
+        judged.recording().workRelatedness().ifPresent(decision -> paragraphs.add(osha(Step.NOT_WORK_RELATED)));
         return paragraphs;
+    }
+
+    private static Citation osha(Step step) {
+        return RuleSets.OSHA.paragraph(step);
     }
 
     @Test

@@ -119,7 +119,7 @@ class WorkerViewTest extends SpringBrowserlessTest {
                 .contains("As determined before, left ear: 1 former determination")
                 .contains("shift confirmed, recordable")
                 .contains("baseline of 1 Jun 2024, mean shift ")
-                .contains("29 CFR 1910.95 and 1904.10 as amended to 14 May 2019, with the age allowance")
+                .contains("OSHA: 29 CFR 1910.95 and 1904.10, edition 2026-11, with the age allowance")
                 .contains("by an import on 9 Mar 2026, number ");
     }
 }

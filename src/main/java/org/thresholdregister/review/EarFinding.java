@@ -17,11 +17,11 @@ import org.thresholdregister.core.wording.Words;
  * @param shiftSum sum of the shifts at 2000, 3000 and 4000 Hz in dB after the age allowance; absent where it is no plain
  *     number
  */
-public record Finding(
+public record EarFinding(
         Outcome outcome, Optional<Recordability> recordable, Optional<LocalDate> baseline, OptionalInt shiftSum) {
 
-    static Finding of(Determination determination) {
-        return new Finding(
+    static EarFinding of(Determination determination) {
+        return new EarFinding(
                 determination.outcome(),
                 determination instanceof Judged judged
                         ? Optional.of(judged.recording().answer())
@@ -38,6 +38,7 @@ public record Finding(
                             case YES, NO, ALREADY_RECORDED -> ", " + Words.recordability(answer);
                             case AWAITING_RETEST -> ", for the injury log too";
                             case UNDECIDED -> ", recordability undecided";
+                            case NOT_ASKED -> "";
                         })
                         .orElse("");
     }
@@ -56,7 +57,7 @@ public record Finding(
     }
 
     /** The finding in words; what is not judged has none. */
-    public static String inWords(Optional<Finding> finding) {
-        return finding.map(Finding::inWords).orElse("not judged");
+    public static String inWords(Optional<EarFinding> finding) {
+        return finding.map(EarFinding::inWords).orElse("not judged");
     }
 }

@@ -1,0 +1,162 @@
+package org.thresholdregister.core.wording;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.thresholdregister.core.aging.AgeAllowance;
+import org.thresholdregister.core.audiometry.DecibelRange;
+import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.comparing.Difference;
+import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.judging.Determination.Resolution;
+import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.recording.Recording;
+import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.shift.ShiftCriterion;
+import org.thresholdregister.core.shift.ThresholdShift;
+
+/**
+ * Says why two ways of judging the same record answer differently about a test.
+ *
+ * @param one what the first way is called, such as {@code OSHA with age allowance}
+ * @param other what the second is called
+ */
+public record DifferenceWording(String one, String other) {
+
+    /** {@code shift confirmed, recordable}: what one side found. */
+    public static String found(Determination determination) {
+        if (!(determination instanceof Judged judged) || judged.recording().answer() == Recordability.NOT_ASKED) {
+            return Words.outcome(determination.outcome());
+        }
+        return Words.outcome(judged.outcome()) + ", "
+                + Words.recordability(judged.recording().answer());
+    }
+
+    /** The reason in a few words, for a column or a count. */
+    public static String reason(Difference.Reason reason) {
+        return switch (reason) {
+            case REFERENCE -> "compared with another test";
+            case AGE_ALLOWANCE -> "allowance for age";
+            case CRITERION -> "another criterion";
+            case CONFIRMATION -> "retest or second test";
+            case RECORDING -> "what is recorded";
+        };
+    }
+
+    /** The reason with its numbers, in a sentence or two. */
+    public String why(Difference difference) {
+        Determination here = difference.one();
+        Determination there = difference.other();
+        return switch (difference.reason()) {
+            case REFERENCE ->
+                one + ", compared " + reference(here) + ": " + shift(here) + ". " + other + ", compared "
+                        + reference(there) + ": " + shift(there) + ".";
+            case AGE_ALLOWANCE, CRITERION -> one + ": " + shift(here) + ". " + other + ": " + shift(there) + ".";
+            case CONFIRMATION ->
+                "The test shows the same on both sides. " + one + ": " + settled(here) + ". " + other + ": "
+                        + settled(there) + ".";
+            case RECORDING ->
+                "The shift is the same on both sides. " + one + ": " + recording(here) + ". " + other + ": "
+                        + recording(there) + ".";
+        };
+    }
+
+    private static String reference(Determination determination) {
+        return determination
+                .shift()
+                .map(shift -> "with the test of " + Words.day(shift.earlier().date()))
+                .orElse("with nothing");
+    }
+
+    /** "a mean of 9.33 dB after 2.67 dB for age, no shift". */
+    private static String shift(Determination determination) {
+        Optional<ThresholdShift> compared = determination.shift();
+        if (compared.isEmpty()) {
+            return Words.outcome(determination.outcome());
+        }
+        ThresholdShift shift = compared.get();
+        return measured(shift) + ", "
+                + switch (shift.isShift()) {
+                    case YES -> "a shift";
+                    case NO -> "no shift";
+                    case UNDECIDED -> "undecided";
+                };
+    }
+
+    private static String measured(ThresholdShift shift) {
+        return switch (shift.criterion()) {
+            case ShiftCriterion.Mean mean -> "a mean of " + mean(shift, mean) + forAge(shift);
+            case ShiftCriterion.AnyFrequency any ->
+                any.frequencies().stream()
+                        .filter(frequency -> any.metAt(shift.at(frequency).corrected()) == Answer.YES)
+                        .map(frequency ->
+                                shift.at(frequency).corrected().lowest().orElseThrow() + " dB worse at "
+                                        + frequency.hertz() + " Hz")
+                        .collect(Collectors.collectingAndThen(
+                                Collectors.toList(),
+                                meeting -> meeting.isEmpty()
+                                        ? "at no frequency " + any.limit().decibels() + " dB worse for certain"
+                                        : Words.listed(meeting)));
+            case ShiftCriterion.Neighbours neighbours -> changes(shift, neighbours.frequencies());
+            case ShiftCriterion.AnyOf anyOf -> changes(shift, anyOf.frequencies());
+        };
+    }
+
+    private static String mean(ThresholdShift shift, ShiftCriterion.Mean mean) {
+        DecibelRange sum = DecibelRange.exactly(0);
+        for (Frequency frequency : mean.frequencies()) {
+            sum = sum.plus(shift.at(frequency).corrected());
+        }
+        return Words.mean(sum) + " at " + Words.frequencies(mean.frequencies());
+    }
+
+    private static String changes(ThresholdShift shift, List<Frequency> frequencies) {
+        return "changes of "
+                + Words.listed(frequencies.stream()
+                        .map(frequency -> {
+                            OptionalInt change = shift.at(frequency).corrected().exact();
+                            return change.isPresent() ? Integer.toString(change.getAsInt()) : "an unknown number of";
+                        })
+                        .toList())
+                + " dB at " + Words.frequencies(frequencies);
+    }
+
+    private static String forAge(ThresholdShift shift) {
+        OptionalInt before = shift.uncorrectedSum().exact();
+        OptionalInt after = shift.sum().exact();
+        if (shift.allowance() instanceof AgeAllowance.SwitchedOff || before.isEmpty() || after.isEmpty()) {
+            return "";
+        }
+        return " after " + Words.mean(DecibelRange.exactly(before.getAsInt() - after.getAsInt())) + " for age";
+    }
+
+    private static String settled(Determination determination) {
+        String by = determination instanceof Judged judged
+                ? switch (judged.resolution()) {
+                    case Resolution.ByRetest(ThresholdShift retest) ->
+                        ", by the retest of " + Words.day(retest.later().date());
+                    case Resolution.BySecondTest(ThresholdShift second) ->
+                        ", by the test of " + Words.day(second.later().date());
+                    case Resolution.ByTestItself ignored -> "";
+                }
+                : "";
+        return Words.outcome(determination.outcome()) + by;
+    }
+
+    private static String recording(Determination determination) {
+        if (!(determination instanceof Judged judged)) {
+            return Words.outcome(determination.outcome());
+        }
+        String numbers =
+                judged.recording().comparison().map(DifferenceWording::numbers).orElse("");
+        return Words.recordability(judged.recording().answer()) + numbers;
+    }
+
+    private static String numbers(Recording.Comparison comparison) {
+        return ", a mean of " + Words.mean(comparison.shift().sum()) + " worse than on "
+                + Words.day(comparison.reference().audiogram().date()) + " and a mean level of "
+                + Words.meanLevel(comparison.levelSum());
+    }
+}
