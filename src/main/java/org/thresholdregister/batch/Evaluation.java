@@ -25,7 +25,6 @@ import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
 import org.thresholdregister.core.summary.YearSummary;
-import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.wording.ProposalWording;
 import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
@@ -51,18 +50,18 @@ final class Evaluation {
     private final JudgingOptions options;
     private final Path folder;
     private final boolean withWorkings;
-    private final Optional<QuietTime> validity;
+    private final boolean withValidity;
     private final YearSummary summary = new YearSummary();
     private final Map<Effect, Integer> problemsByEffect = new EnumMap<>(Effect.class);
     private int workers;
     private int determinations;
 
-    /** @param validity the quiet time to look for where doubts about tests are wanted too */
-    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, Optional<QuietTime> validity) {
+    /** @param withValidity whether doubts about tests are wanted too */
+    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, boolean withValidity) {
         this.options = options;
         this.folder = folder;
         this.withWorkings = withWorkings;
-        this.validity = validity;
+        this.withValidity = withValidity;
     }
 
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
@@ -171,9 +170,13 @@ final class Evaluation {
         private final Optional<ValidityFile> flags;
 
         ResultFiles(Intake intake, FileSet files) throws IOException, UnusableFileException {
-            flags = validity.isPresent()
+            flags = withValidity
                     ? Optional.of(new ValidityFile(
-                            file(VALIDITY, ValidityFile.COLUMNS), intake, files, options.asOf(), validity.get()))
+                            file(VALIDITY, ValidityFile.COLUMNS),
+                            intake,
+                            files,
+                            options.asOf(),
+                            options.ruleSet().quiet()))
                     : Optional.empty();
         }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
-import org.thresholdregister.core.validity.QuietTime;
+import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.validity.SameDayTests;
 import org.thresholdregister.core.validity.TestFlags;
 import org.thresholdregister.core.validity.TestValidity;
@@ -36,11 +36,11 @@ final class ValidityFile implements Closeable {
 
     private final CsvFile file;
     private final Intake intake;
-    private final QuietTime quietTime;
+    private final QuietRule quietTime;
     private final ConditionsOfTests conditions;
     private final Map<SiteDay, List<String>> testedOn = new HashMap<>();
 
-    ValidityFile(CsvFile file, Intake intake, FileSet files, LocalDate asOf, QuietTime quietTime)
+    ValidityFile(CsvFile file, Intake intake, FileSet files, LocalDate asOf, QuietRule quietTime)
             throws IOException, UnusableFileException {
         this.file = file;
         this.intake = intake;

@@ -75,7 +75,7 @@ public class WorkerRecordService {
                 stored.history(),
                 judgement,
                 options.ruleSet(),
-                validity.of(stored, judgement).ofAllTests());
+                validity.of(stored, judgement, options.ruleSet().quiet()).ofAllTests());
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */
