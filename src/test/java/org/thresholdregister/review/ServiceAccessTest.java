@@ -85,6 +85,9 @@ class ServiceAccessTest {
     private AlterationService alterations;
 
     @Autowired
+    private CompareService comparison;
+
+    @Autowired
     private DecisionService decisions;
 
     @Autowired
@@ -164,6 +167,9 @@ class ServiceAccessTest {
         table.put(
                 "AlterationService.acknowledge",
                 new Access(NURSE_AND_OFFICER, () -> alterations.acknowledge("M-1", 0, "seen")));
+        table.put(
+                "CompareService.compare",
+                new Access(NURSE_AND_OFFICER, () -> comparison.compare(2026, Optional.empty(), Way.USUAL, Way.USUAL)));
         table.put("DecisionService.kindsToEnter", new Access(NURSE_AND_OFFICER, decisions::kindsToEnter));
         table.put(
                 "DecisionService.enter",
