@@ -145,8 +145,11 @@ public final class ProposalWording {
         boolean equal = sum(first) == sum(second);
         say(
                 equal
-                        ? "Both tests have the same mean: the guide takes the earlier one, unless the later has better"
-                                + " thresholds at other frequencies, which a professional looks at."
+                        ? "Both tests have the same mean: the guide takes the earlier one"
+                                + (proposal.kind() == BaselineChange.Kind.PERSISTENT_SHIFT
+                                        ? ", unless the later has better thresholds at other frequencies, which a"
+                                                + " professional looks at."
+                                        : ".")
                         : "Of the two tests the guide takes the one with the lower mean: the " + name(proposal.to())
                                 + ", "
                                 + mean(proposal.to(), ear) + " against "

@@ -32,7 +32,7 @@ final class ProposalColumns {
                         "Baseline now", ProposalColumn.FROM, 6, row -> ListCell.figures(Dates.onScreen(row.from()))),
                 ListColumn.of(
                         "Proposed baseline", ProposalColumn.TO, 6, row -> ListCell.figures(Dates.onScreen(row.to()))),
-                ListColumn.unordered("Rests on the tests of", 9, ProposalColumns::evidence),
+                ListColumn.unordered("Rests on the tests of", 7, ProposalColumns::evidence),
                 ListColumn.of("Open for", ProposalColumn.OPEN_SINCE, 8, ProposalColumns::age));
     }
 
@@ -57,7 +57,7 @@ final class ProposalColumns {
     }
 
     private static ListCell evidence(ProposalRow row) {
-        return ListCell.figures(Dates.onScreen(row.firstTest()) + " and " + Dates.onScreen(row.secondTest()));
+        return ListCell.figures(Dates.onScreen(row.firstTest())).withNote("and " + Dates.onScreen(row.secondTest()));
     }
 
     private static ListCell age(ProposalRow row) {

@@ -86,11 +86,23 @@ class ProposalWordingTest {
                 .anySatisfy(sentence -> assertThat(sentence)
                         .contains("That is 15 dB less in all than at the baseline, a mean of 5.00 dB better. No age"
                                 + " allowance is made here."))
-                .anySatisfy(sentence ->
-                        assertThat(sentence).contains("Both tests have the same mean: the guide takes the earlier one"))
+                .anySatisfy(sentence -> assertThat(sentence)
+                        .startsWith("Both tests have the same mean: the guide takes the earlier one. ["))
                 .anySatisfy(sentence -> assertThat(sentence)
                         .contains("judges that it shows significant improvement over the baseline."))
                 .noneSatisfy(sentence -> assertThat(sentence).contains("persistent"));
+    }
+
+    @Test
+    void ofEqualWorseningsTheEarlierIsTakenUnlessTheOtherFrequenciesSayOtherwise() {
+        assertThat(working(
+                        test("2016-03-01", BASELINE, "10 10 10"),
+                        test("2017-03-01", ANNUAL, "30 30 30"),
+                        test("2018-03-01", ANNUAL, "30 30 30")))
+                .anySatisfy(sentence -> assertThat(sentence)
+                        .startsWith(
+                                "Both tests have the same mean: the guide takes the earlier one, unless the later has"
+                                        + " better thresholds at other frequencies"));
     }
 
     @Test
