@@ -178,7 +178,7 @@ final class Evaluation {
         file.write(
                 workerId,
                 proposal.ear().word(),
-                proposal.isForBetterHearing() ? "better" : "worse",
+                proposal.kind().word(),
                 proposal.from().date().toString(),
                 proposal.to().date().toString(),
                 proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),

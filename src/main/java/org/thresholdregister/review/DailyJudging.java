@@ -59,14 +59,18 @@ class DailyJudging {
             return;
         }
         transaction.executeWithoutResult(status -> {
-            List<Long> outOfDate = judgements.outOfDate();
-            if (!outOfDate.isEmpty()) {
-                judgements.judge(outOfDate);
-                auditTrail.recordAs(
-                        ACTOR, ReviewAction.JUDGED_ANEW, "register", "", outOfDate.size() + " workers judged anew");
-                log.info("{} workers judged anew for the day", outOfDate.size());
-            }
+            judge(judgements.ofAnotherEdition(), new JudgingCause.ByOther(), "by another edition of the rules");
+            judge(judgements.outOfDate(), new JudgingCause.ByCalendar(), "for the day");
         });
         upToDateOn = today;
+    }
+
+    private void judge(List<Long> workerKeys, JudgingCause cause, String why) {
+        if (!workerKeys.isEmpty()) {
+            judgements.judge(workerKeys, cause);
+            auditTrail.recordAs(
+                    ACTOR, ReviewAction.JUDGED_ANEW, "register", "", workerKeys.size() + " workers judged anew " + why);
+            log.info("{} workers judged anew {}", workerKeys.size(), why);
+        }
     }
 }

@@ -106,13 +106,13 @@ public class DecisionService {
         if (outOfOrder.isPresent()) {
             return new OutOfOrder(outOfOrder.get());
         }
-        decisions.add(worker.key(), decision, currentUser.username(), clock.instant(), Optional.empty());
+        long key = decisions.add(worker.key(), decision, currentUser.username(), clock.instant(), Optional.empty());
         auditTrail.record(
                 ReviewAction.DECISION_ENTERED,
                 "worker",
                 worker.details().workerId(),
                 decision.kind().word() + ", " + decision.ears().word() + ", test of " + decision.testDate());
-        judgements.judge(List.of(worker.key()));
+        judgements.judge(List.of(worker.key()), new JudgingCause.ByDecision(key));
         return new Recorded();
     }
 

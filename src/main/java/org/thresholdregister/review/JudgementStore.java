@@ -14,11 +14,14 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.NextChange;
+import org.thresholdregister.core.judging.OpenProposals;
+import org.thresholdregister.core.judging.RuleEdition;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 import org.thresholdregister.roster.StoredWorker;
@@ -46,18 +49,21 @@ public class JudgementStore {
         this.clock = clock;
     }
 
-    /** Judges these workers anew as of today and replaces what was kept of them. */
-    public void judge(Collection<Long> workerKeys) {
-        judge(workerKeys, done -> {});
+    /**
+     * Judges these workers anew as of today and replaces what was kept of them. A determination that now says something
+     * else is kept as it was made.
+     */
+    public void judge(Collection<Long> workerKeys, JudgingCause cause) {
+        judge(workerKeys, cause, done -> {});
     }
 
     /** @param progress is told how many of the workers have been judged so far */
-    public void judge(Collection<Long> workerKeys, IntConsumer progress) {
-        JudgingOptions options = JudgingOptions.asOf(LocalDate.now(clock));
+    public void judge(Collection<Long> workerKeys, JudgingCause cause, IntConsumer progress) {
+        JudgingOptions options = RegisterOptions.asOf(LocalDate.now(clock));
         List<Long> keys = List.copyOf(workerKeys);
         for (int from = 0; from < keys.size(); from += WORKERS_AT_A_TIME) {
             int to = Math.min(from + WORKERS_AT_A_TIME, keys.size());
-            judgeSome(keys.subList(from, to), options);
+            judgeSome(keys.subList(from, to), options, cause);
             progress.accept(to);
         }
     }
@@ -67,15 +73,28 @@ public class JudgementStore {
         return entityManager
                 .createQuery(
                         "select m.workerId from WorkerJudgementMark m"
-                                + " where m.nextChangeOn <= :today or m.judgedOn > :today order by m.workerId",
+                                + " where (m.nextChangeOn <= :today or m.judgedOn > :today)"
+                                + " and m.ruleEdition = :edition order by m.workerId",
                         Long.class)
                 .setParameter("today", LocalDate.now(clock))
+                .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
                 .getResultList();
     }
 
-    private void judgeSome(List<Long> keys, JudgingOptions options) {
+    /** The workers who were judged by another edition of the rules. */
+    List<Long> ofAnotherEdition() {
+        return entityManager
+                .createQuery(
+                        "select m.workerId from WorkerJudgementMark m where m.ruleEdition <> :edition order by m.workerId",
+                        Long.class)
+                .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
+                .getResultList();
+    }
+
+    private void judgeSome(List<Long> keys, JudgingOptions options, JudgingCause cause) {
         entityManager.flush();
-        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "WorkerJudgementMark")) {
+        Succession succession = new Succession(entityManager, keys, cause, clock.instant(), options);
+        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "StoredProposal", "WorkerJudgementMark")) {
             entityManager
                     .createQuery("delete from " + kept + " k where k.workerId in :keys")
                     .setParameter("keys", keys)
@@ -84,26 +103,31 @@ public class JudgementStore {
         entityManager.clear();
         List<StoredWorker> some = workers.withKeys(keys);
         for (StoredHistory stored : histories.of(some)) {
-            keep(stored, Judge.judge(stored.history(), options), options);
+            keep(stored, Judge.judge(stored.history(), options), options, succession);
         }
         entityManager.flush();
         entityManager.clear();
     }
 
-    private void keep(StoredHistory stored, WorkerJudgement judgement, JudgingOptions options) {
+    private void keep(StoredHistory stored, WorkerJudgement judgement, JudgingOptions options, Succession succession) {
         long worker = stored.worker().key();
         Map<Audiogram, Long> keys =
                 stored.tests().stream().collect(Collectors.toMap(RecordedTest::audiogram, RecordedTest::key));
-        List<Object> rows = new ArrayList<>();
+        List<StoredDetermination> determinations = new ArrayList<>();
         for (Determination determination : judgement.determinations()) {
             Long key = keys.get(determination.test());
             if (key == null) {
                 throw new IllegalStateException("a determination about a test that is not on record");
             }
-            rows.add(new StoredDetermination(worker, key, determination, options));
+            determinations.add(new StoredDetermination(worker, key, determination, options));
         }
+        succession.put(stored, determinations);
+        List<Object> rows = new ArrayList<>();
         for (FollowUp followUp : judgement.followUps()) {
             rows.add(new StoredFollowUp(worker, followUp, options.ruleSet().word()));
+        }
+        for (BaselineChange proposal : OpenProposals.of(stored.history(), judgement)) {
+            rows.add(new StoredProposal(worker, proposal));
         }
         rows.add(new WorkerJudgementMark(
                 worker,

@@ -4,8 +4,13 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.caselife.WorkerCases;
+import org.thresholdregister.core.judging.Judge;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.OpenProposals;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.RuleSet;
@@ -32,6 +37,24 @@ public record WorkerRecord(
         RuleSet ruleSet,
         List<TestFlags> validity,
         WorkerCases cases) {
+
+    /** This record with one more decision, judged anew. */
+    WorkerRecord with(RecordedDecision decision, JudgingOptions options) {
+        List<RecordedDecision> all =
+                Stream.concat(decisions.stream(), Stream.of(decision)).toList();
+        WorkerHistory longer = new WorkerHistory(
+                history.worker(),
+                history.audiograms(),
+                all.stream().map(RecordedDecision::decision).toList());
+        WorkerJudgement anew = Judge.judge(longer, options);
+        return new WorkerRecord(
+                asOf, details, tests, all, longer, anew, ruleSet, validity, WorkerCases.of(longer, anew, options));
+    }
+
+    /** The baseline revisions that wait for a professional, at most one for each ear. */
+    public List<BaselineChange> openProposals() {
+        return OpenProposals.of(history, judgement);
+    }
 
     /** Every test with what became of it, in order of time. */
     public List<TestStory> stories() {

@@ -59,9 +59,14 @@ public class WorkerRecordService {
     private WorkerRecord open(StoredWorker worker) {
         auditTrail.record(
                 ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
+        return judged(worker);
+    }
+
+    /** The record for those who show nothing of it but what follows from it: no entry on the audit trail. */
+    WorkerRecord judged(StoredWorker worker) {
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
         LocalDate today = LocalDate.now(clock);
-        JudgingOptions options = JudgingOptions.asOf(today);
+        JudgingOptions options = RegisterOptions.asOf(today);
         WorkerJudgement judgement = Judge.judge(stored.history(), options);
         return new WorkerRecord(
                 today,
