@@ -94,8 +94,8 @@ class RulesInForceTest {
     void beforeTheFirstDayOfAllTheFirstChoiceCounts() {
         RulesInForce rules = new RulesInForce(List.of(choice(SWITCH, "niosh")), Holidays.NONE);
         assertThat(rules.on(SWITCH.minusYears(40)).ruleSet()).isEqualTo(ruleSet("niosh"));
-        RulesInForce later = new RulesInForce(
-                List.of(choice(SWITCH, "niosh"), choice(SWITCH.plusYears(1), "dod")), Holidays.NONE);
+        RulesInForce later =
+                new RulesInForce(List.of(choice(SWITCH, "niosh"), choice(SWITCH.plusYears(1), "dod")), Holidays.NONE);
         assertThat(later.on(SWITCH.minusDays(1)).ruleSet()).isEqualTo(ruleSet("niosh"));
         assertThat(later.on(SWITCH.plusYears(1).minusDays(1)).ruleSet()).isEqualTo(ruleSet("niosh"));
         assertThat(later.on(SWITCH.plusYears(1)).ruleSet()).isEqualTo(ruleSet("dod"));
@@ -174,10 +174,13 @@ class RulesInForceTest {
     @ParameterizedTest
     @MethodSource("ruleSets")
     void oneChoiceJudgesAsPlainJudgingDoes(RuleSet ruleSet) {
-        RandomHistories.check(41, 300, true, (history, options) -> assertThat(RulesInForce.always(
-                                ruleSet, options.ageCorrection())
-                        .judge(history, options.asOf(), options.baselineRevision()))
-                .isEqualTo(Judge.judge(history, with(options, ruleSet))));
+        RandomHistories.check(
+                41,
+                300,
+                true,
+                (history, options) -> assertThat(RulesInForce.always(ruleSet, options.ageCorrection())
+                                .judge(history, options.asOf(), options.baselineRevision()))
+                        .isEqualTo(Judge.judge(history, with(options, ruleSet))));
     }
 
     /** A change that changes nothing changes nothing. */
@@ -219,8 +222,7 @@ class RulesInForceTest {
                         .findFirst()
                         .orElseThrow());
                 always.findings().stream()
-                        .filter(finding ->
-                                finding.test().equals(row.test()) && !expectedFindings.contains(finding))
+                        .filter(finding -> finding.test().equals(row.test()) && !expectedFindings.contains(finding))
                         .forEach(expectedFindings::add);
             }
             assertThat(judgement.determinations()).isEqualTo(expected);
@@ -247,8 +249,8 @@ class RulesInForceTest {
     void someRuleSetAndOnlyOneOfADayIsInForce() {
         assertThatIllegalArgumentException().isThrownBy(() -> new RulesInForce(List.of(), Holidays.NONE));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new RulesInForce(
-                        List.of(choice(SWITCH, "osha"), choice(SWITCH, "niosh")), Holidays.NONE));
+                .isThrownBy(() ->
+                        new RulesInForce(List.of(choice(SWITCH, "osha"), choice(SWITCH, "niosh")), Holidays.NONE));
     }
 
     private static JudgingOptions with(JudgingOptions options, RuleSet ruleSet) {
