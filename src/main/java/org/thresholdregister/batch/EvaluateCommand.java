@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -25,7 +24,6 @@ import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.rules.Holidays;
 import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.rules.RuleSets;
-import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.SourceFile;
@@ -103,15 +101,6 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--validity", description = "also write validity.csv: what there is to doubt about each test")
     private boolean validity;
 
-    @Option(
-            names = "--quiet-time",
-            paramLabel = "14|12|16",
-            defaultValue = "14",
-            description =
-                    "with --validity: the hours of quiet before a baseline; for 14 hearing protectors may stand in"
-                            + " (default: 14)")
-    private String quietTime = "14";
-
     @Override
     public Integer call() {
         JudgingOptions options = new JudgingOptions(
@@ -120,8 +109,6 @@ final class EvaluateCommand implements Callable<Integer> {
                 oneOf(AgeCorrection.class, "--age-correction", ageCorrection),
                 oneOf(BaselineRevision.class, "--baseline-revision", baselineRevision),
                 holidays());
-        QuietTime quiet = QuietTime.ofHours(quietTime)
-                .orElseThrow(() -> badUsage("--quiet-time: it takes 14, 12 or 16, not " + quietTime + "."));
         FileSet files = FileSet.of(readable("--roster", roster), readable("--audiograms", audiograms));
         if (decisions != null) {
             files = files.withDecisions(readable("--decisions", decisions));
@@ -131,10 +118,7 @@ final class EvaluateCommand implements Callable<Integer> {
             throw badUsage("--out: " + folder + " is a file; name a folder.");
         }
         try {
-            report(
-                    new Evaluation(options, folder, workings, Optional.of(quiet).filter(rule -> validity)).run(files),
-                    options,
-                    folder);
+            report(new Evaluation(options, folder, workings, validity).run(files), options, folder);
             return ExitCode.OK;
         } catch (UnusableFileException e) {
             error().println(e.getMessage());

@@ -23,8 +23,8 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.validity.FlagKind;
-import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.validity.SameDayTests;
 import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.core.validity.TestValidity;
@@ -132,7 +132,7 @@ class NewTestDoubts {
                     worker.history(),
                     Judge.judge(worker.history(), JudgingOptions.asOf(today)),
                     test -> worker.newTests().getOrDefault(test, TestConditions.NOT_ON_RECORD),
-                    QuietTime.OSHA,
+                    RuleSets.OSHA.quiet(),
                     SameDayTests.in(day -> onDay.getOrDefault(new SiteDay(worker.site(), day), Set.of()).stream()
                             .filter(other -> !other.equals(workerId))
                             .flatMap(other -> Optional.ofNullable(tested.get(other)).stream())

@@ -62,7 +62,12 @@ class ShiftDoubts {
         Map<String, Doubted> doubted = histories.of(workers.withNumbers(workerIds)).stream()
                 .collect(Collectors.toMap(
                         stored -> stored.worker().details().workerId(),
-                        stored -> new Doubted(stored, finder.of(stored, Judge.judge(stored.history(), options)))));
+                        stored -> new Doubted(
+                                stored,
+                                finder.of(
+                                        stored,
+                                        Judge.judge(stored.history(), options),
+                                        options.ruleSet().quiet()))));
         return rows.stream()
                 .map(row -> Optional.ofNullable(doubted.get(row.workerId()))
                         .map(worker -> row.withFlags(worker.of(row)))

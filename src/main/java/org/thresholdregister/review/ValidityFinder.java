@@ -14,7 +14,7 @@ import org.thresholdregister.audiograms.TestStore;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
-import org.thresholdregister.core.validity.QuietTime;
+import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.validity.SameDayTests;
 import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.core.validity.TestValidity;
@@ -30,8 +30,6 @@ import org.thresholdregister.roster.WorkerStore;
 @Transactional(propagation = Propagation.MANDATORY)
 class ValidityFinder {
 
-    private static final QuietTime QUIET_TIME = QuietTime.OSHA;
-
     private final WorkerStore workers;
     private final TestStore tests;
     private final HistoryStore histories;
@@ -43,14 +41,14 @@ class ValidityFinder {
     }
 
     /** The doubts about this worker's tests, found when they are asked for, within the transaction. */
-    TestValidity of(StoredHistory stored, WorkerJudgement judgement) {
+    TestValidity of(StoredHistory stored, WorkerJudgement judgement, QuietRule quiet) {
         Map<Audiogram, RecordedTest> recorded =
                 stored.tests().stream().collect(Collectors.toMap(RecordedTest::audiogram, Function.identity()));
         return new TestValidity(
                 stored.history(),
                 judgement,
                 test -> conditions(recorded, test),
-                QUIET_TIME,
+                quiet,
                 SameDayTests.in(day -> othersTestedOn(day, stored.worker())));
     }
 

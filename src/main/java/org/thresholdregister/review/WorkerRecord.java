@@ -5,6 +5,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.OptionalInt;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.RuleSet;
@@ -19,6 +20,7 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param decisions in order of the day of decision
  * @param ruleSet the one in force at the worker's site today
  * @param validity what there is to doubt about each of the tests
+ * @param cases what became of each shift and what may come next
  */
 public record WorkerRecord(
         LocalDate asOf,
@@ -28,7 +30,8 @@ public record WorkerRecord(
         WorkerHistory history,
         WorkerJudgement judgement,
         RuleSet ruleSet,
-        List<TestFlags> validity) {
+        List<TestFlags> validity,
+        WorkerCases cases) {
 
     /** Every test with what became of it, in order of time. */
     public List<TestStory> stories() {

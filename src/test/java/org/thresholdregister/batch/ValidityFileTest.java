@@ -156,18 +156,10 @@ class ValidityFileTest {
 
         Path otherSites = Files.writeString(
                 folder.resolve("roster.csv"), "worker_id,birth_date,sex,site\nW1,,,Mill\nW2,,,Yard\nW3,,,Mill\n");
-        assertThat(evaluate(otherSites, audiograms, out, "--validity", "--quiet-time", "12"))
+        assertThat(evaluate(otherSites, audiograms, out, "--validity", "--rules", "niosh"))
                 .isZero();
         assertThat(flags(out))
                 .extracting(row -> row.get("flag"))
                 .doesNotContain("looks-exchanged-with-another-worker", "quiet-time-short");
-    }
-
-    @Test
-    void aQuietTimeOfNoRuleIsBadUsage() {
-        assertThat(evaluateSample(folder.resolve("out"), "--validity", "--quiet-time", "13"))
-                .isEqualTo(2);
-        assertThat(errors.toString()).contains("--quiet-time", "13").doesNotContain("\tat ");
-        assertThat(folder.resolve("out")).doesNotExist();
     }
 }

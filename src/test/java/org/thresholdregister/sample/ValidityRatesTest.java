@@ -24,8 +24,8 @@ import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.validity.FlagKind;
-import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.validity.SameDayTests;
 import org.thresholdregister.core.validity.SameDayTests.OthersTest;
 import org.thresholdregister.core.validity.TestConditions;
@@ -108,7 +108,7 @@ class ValidityRatesTest {
                         history,
                         Judge.judge(history, JudgingOptions.asOf(TODAY)),
                         test -> CONDITIONS,
-                        QuietTime.OSHA,
+                        RuleSets.OSHA.quiet(),
                         others)
                 .ofAllTests();
     }

@@ -1,28 +1,20 @@
 package org.thresholdregister.core.meaning;
 
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.regulation.Provenance;
 
 /**
- * The publication that a number or a definition comes from, and how sure this program is of it.
+ * The publication that a number or a definition comes from, and how well this program knows it.
  *
  * @param source the publication
- * @param certainty whether the numbers were looked up
  */
-public record Basis(Citation source, Certainty certainty) {
-
-    /** How sure the program is that it holds what the publication says. */
-    public enum Certainty {
-        /** Read in the publication or in a work that quotes it. */
-        LOOKED_UP,
-        /** Known to the trade and written down without the publication at hand; shown as not verified. */
-        UNVERIFIED
-    }
+public record Basis(Citation source, Provenance provenance) {
 
     public static Basis lookedUp(String source) {
-        return new Basis(new Citation(source), Certainty.LOOKED_UP);
+        return new Basis(new Citation(source), Provenance.LOOKED_UP);
     }
 
     public static Basis unverified(String source) {
-        return new Basis(new Citation(source), Certainty.UNVERIFIED);
+        return new Basis(new Citation(source), Provenance.UNVERIFIED);
     }
 }

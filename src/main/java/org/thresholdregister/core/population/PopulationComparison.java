@@ -64,7 +64,7 @@ public record PopulationComparison(Population population, Audiogram test, List<P
         Basis age = population.edition().basis();
         return population.noise().isEmpty()
                 ? age
-                : new Basis(new Citation(WITH_NOISE + age.source().place()), age.certainty());
+                : new Basis(new Citation(WITH_NOISE + age.source().place()), age.provenance());
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.thresholdregister.core.validity;
 
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.regulation.Provenance;
+import org.thresholdregister.core.rules.QuietRule;
 
 /** What the limit of a flag rests on, and how firmly. */
 public record FlagSource(Citation citation, Standing standing) {
@@ -19,10 +21,6 @@ public record FlagSource(Citation citation, Standing standing) {
         OWN_MEASURE
     }
 
-    static final FlagSource OSHA_QUIET_TIME = of("29 CFR 1910.95(g)(5)(iii)", Standing.REGULATION);
-    static final FlagSource NIOSH_QUIET_TIME = of("NIOSH Publication 98-126 (1998)", Standing.UNVERIFIED);
-    static final FlagSource SIXTEEN_HOURS =
-            of("16 hours, as usual in South Africa and the United Kingdom", Standing.COMMON_PRACTICE);
     static final FlagSource REQUIRED_FREQUENCIES = of("29 CFR 1910.95(h)(1)", Standing.REGULATION);
     static final FlagSource REPEAT_AT_1000 =
             of("ISO 8253-1 and the British Society of Audiology's procedure", Standing.UNVERIFIED);
@@ -40,6 +38,12 @@ public record FlagSource(Citation citation, Standing standing) {
     static final FlagSource OWN_TESTS = of("comparison with the worker's other tests", Standing.OWN_MEASURE);
     static final FlagSource TESTS_OF_THE_DAY =
             of("comparison with others tested on the same day at the site", Standing.OWN_MEASURE);
+
+    /** A rule that was read in its text is quoted as one; any other is marked. */
+    static FlagSource of(QuietRule rule) {
+        return new FlagSource(
+                rule.source(), rule.provenance() == Provenance.LOOKED_UP ? Standing.REGULATION : Standing.UNVERIFIED);
+    }
 
     private static FlagSource of(String place, Standing standing) {
         return new FlagSource(new Citation(place), standing);

@@ -9,6 +9,7 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.QuietRule;
 
 /** What a test says about itself, and what its conditions say about it. */
 final class SingleTestChecks {
@@ -39,7 +40,7 @@ final class SingleTestChecks {
 
     /** @param servesAsBaseline whether it is a baseline, whatever purpose it was made for */
     static List<ValidityFlag> of(
-            Audiogram test, TestConditions conditions, QuietTime quietTime, boolean servesAsBaseline) {
+            Audiogram test, TestConditions conditions, QuietRule quietTime, boolean servesAsBaseline) {
         SingleTestChecks checks = new SingleTestChecks(test, conditions);
         if (quietTime.appliesBefore(test.purpose()) || servesAsBaseline) {
             checks.quietTime(quietTime);
@@ -57,7 +58,7 @@ final class SingleTestChecks {
         return checks.flags;
     }
 
-    private void quietTime(QuietTime rule) {
+    private void quietTime(QuietRule rule) {
         if (rule.protectorsMayStandIn() && conditions.protectorsStoodIn()) {
             return;
         }

@@ -11,6 +11,7 @@ import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.validity.SameDayTests.OthersTest;
 
 /**
@@ -29,7 +30,7 @@ public final class TestValidity {
 
     private final Baselines baselines;
     private final Function<Audiogram, TestConditions> conditions;
-    private final QuietTime quietTime;
+    private final QuietRule quietTime;
     private final SameDayTests sameDay;
 
     /**
@@ -41,7 +42,7 @@ public final class TestValidity {
             WorkerHistory history,
             WorkerJudgement judgement,
             Function<Audiogram, TestConditions> conditions,
-            QuietTime quietTime,
+            QuietRule quietTime,
             SameDayTests sameDay) {
         this.tests =
                 history.audiograms().stream().sorted(Audiogram.CHRONOLOGICAL).toList();

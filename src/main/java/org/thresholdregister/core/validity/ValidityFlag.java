@@ -8,6 +8,7 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.rules.QuietRule;
 
 /** A reason to look twice at a test, with the values that it rests on. Levels are in dB HL, differences in dB. */
 public sealed interface ValidityFlag {
@@ -50,7 +51,7 @@ public sealed interface ValidityFlag {
      *
      * @param hours away from workplace noise before the test
      */
-    record QuietTimeShort(BigDecimal hours, boolean protectorsWorn, QuietTime rule) implements OfTheTest {
+    record QuietTimeShort(BigDecimal hours, boolean protectorsWorn, QuietRule rule) implements OfTheTest {
         @Override
         public FlagKind kind() {
             return FlagKind.QUIET_TIME_SHORT;
@@ -58,12 +59,12 @@ public sealed interface ValidityFlag {
 
         @Override
         public FlagSource source() {
-            return rule.source();
+            return FlagSource.of(rule);
         }
     }
 
     /** A test that wants quiet, and the record does not say whether there was any. */
-    record QuietTimeNotOnRecord(QuietTime rule) implements OfTheTest {
+    record QuietTimeNotOnRecord(QuietRule rule) implements OfTheTest {
         @Override
         public FlagKind kind() {
             return FlagKind.QUIET_TIME_NOT_ON_RECORD;
@@ -71,7 +72,7 @@ public sealed interface ValidityFlag {
 
         @Override
         public FlagSource source() {
-            return rule.source();
+            return FlagSource.of(rule);
         }
     }
 

@@ -43,9 +43,9 @@ final class MeaningWords {
 
     /** The publication; one that was not looked up says so. */
     static Citation citation(Basis basis) {
-        return switch (basis.certainty()) {
+        return switch (basis.provenance()) {
             case LOOKED_UP -> basis.source();
-            case UNVERIFIED -> new Citation(basis.source().place() + "; not verified against the text");
+            case FROM_MEMORY, UNVERIFIED -> new Citation(basis.source().place() + "; not verified against the text");
         };
     }
 

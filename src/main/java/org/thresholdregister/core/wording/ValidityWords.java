@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.validity.EarDifference;
 import org.thresholdregister.core.validity.Fit;
 import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.validity.FlagKind;
 import org.thresholdregister.core.validity.FlagSource;
 import org.thresholdregister.core.validity.LevelChange;
-import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.validity.Transducer;
 import org.thresholdregister.core.validity.ValidityFlag;
 
@@ -159,7 +159,7 @@ public final class ValidityWords {
         return made + (quiet.protectorsWorn() ? ", and hearing protectors do not count." : ".");
     }
 
-    private static String asked(QuietTime rule) {
+    private static String asked(QuietRule rule) {
         return rule.hours() + " hours are asked for before such a test";
     }
 

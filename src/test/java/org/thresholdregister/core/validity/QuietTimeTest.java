@@ -12,11 +12,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.rules.QuietRule;
+import org.thresholdregister.core.rules.RuleSets;
 
 /** 29 CFR 1910.95(g)(5)(iii): 14 hours, protectors may stand in. NIOSH 98-126 (from memory): 12, they may not. */
 class QuietTimeTest {
 
-    private static List<FlagKind> kinds(TestPurpose purpose, QuietTime rule, TestConditions conditions) {
+    private static List<FlagKind> kinds(TestPurpose purpose, QuietRule rule, TestConditions conditions) {
         return new Tests()
                 .by(rule)
                 .add("2019-03-04", TestPurpose.BASELINE, PLAIN, PLAIN)
@@ -26,19 +28,22 @@ class QuietTimeTest {
 
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
-            rule,          hours, protectors worn, flagged
-            OSHA,          14,    false,           false
-            OSHA,          13.9,  false,           true
-            OSHA,          0,     true,            false
-            OSHA,          13.9,  true,            false
-            NIOSH,         12,    false,           false
-            NIOSH,         11.75, false,           true
-            NIOSH,         11.75, true,            true
-            SIXTEEN_HOURS, 16,    false,           false
-            SIXTEEN_HOURS, 15.5,  true,            true
+            rule set, hours, protectors worn, flagged
+            osha,    14,    false,           false
+            osha,    13.9,  false,           true
+            osha,    0,     true,            false
+            osha,    13.9,  true,            false
+            niosh,   12,    false,           false
+            niosh,   11.75, false,           true
+            niosh,   11.75, true,            true
+            uk-l108, 16,    false,           false
+            uk-l108, 15.5,  true,            true
             """)
-    void aBaselineWantsItsHoursOfQuiet(QuietTime rule, String hours, boolean protectorsWorn, boolean flagged) {
-        assertThat(kinds(TestPurpose.BASELINE, rule, Tests.quiet(hours, protectorsWorn)))
+    void aBaselineWantsItsHoursOfQuiet(String ruleSet, String hours, boolean protectorsWorn, boolean flagged) {
+        assertThat(kinds(
+                        TestPurpose.BASELINE,
+                        RuleSets.find(ruleSet).orElseThrow().quiet(),
+                        Tests.quiet(hours, protectorsWorn)))
                 .isEqualTo(flagged ? List.of(FlagKind.QUIET_TIME_SHORT) : List.of());
     }
 
@@ -53,9 +58,10 @@ class QuietTimeTest {
     void otherTestsOnlyWantItWhereTheRuleSaysSo(TestPurpose purpose, boolean byOsha, boolean byNiosh) {
         TestConditions noisy = Tests.quiet("1", false);
 
-        assertThat(kinds(purpose, QuietTime.OSHA, noisy).contains(FlagKind.QUIET_TIME_SHORT))
+        assertThat(kinds(purpose, RuleSets.OSHA.quiet(), noisy).contains(FlagKind.QUIET_TIME_SHORT))
                 .isEqualTo(byOsha);
-        assertThat(kinds(purpose, QuietTime.NIOSH, noisy).contains(FlagKind.QUIET_TIME_SHORT))
+        assertThat(kinds(purpose, RuleSets.find("niosh").orElseThrow().quiet(), noisy)
+                        .contains(FlagKind.QUIET_TIME_SHORT))
                 .isEqualTo(byNiosh);
     }
 
@@ -66,16 +72,16 @@ class QuietTimeTest {
                 .add(Tests.audiogram("2020-03-02", TestPurpose.ANNUAL, PLAIN, PLAIN), Tests.quiet("2", false));
 
         assertThat(first.flags())
-                .containsExactly(new ValidityFlag.QuietTimeShort(new BigDecimal("2"), false, QuietTime.OSHA));
+                .containsExactly(new ValidityFlag.QuietTimeShort(new BigDecimal("2"), false, RuleSets.OSHA.quiet()));
     }
 
     @Test
     void quietTimeThatIsNotOnRecordIsASofterFlag() {
-        assertThat(kinds(TestPurpose.BASELINE, QuietTime.OSHA, TestConditions.NOT_ON_RECORD))
+        assertThat(kinds(TestPurpose.BASELINE, RuleSets.OSHA.quiet(), TestConditions.NOT_ON_RECORD))
                 .containsExactly(FlagKind.QUIET_TIME_NOT_ON_RECORD);
         assertThat(FlagKind.QUIET_TIME_NOT_ON_RECORD.weight()).isEqualTo(FlagKind.Weight.NOTE);
         assertThat(FlagKind.QUIET_TIME_SHORT.weight()).isEqualTo(FlagKind.Weight.DOUBT);
-        assertThat(kinds(TestPurpose.ANNUAL, QuietTime.OSHA, TestConditions.NOT_ON_RECORD))
+        assertThat(kinds(TestPurpose.ANNUAL, RuleSets.OSHA.quiet(), TestConditions.NOT_ON_RECORD))
                 .isEmpty();
     }
 
@@ -84,16 +90,12 @@ class QuietTimeTest {
         TestConditions protectorsOnly = new TestConditions(
                 Optional.empty(), Optional.of(true), Transducer.SUPRA_AURAL, PerEar.from(ear -> Threshold.notGiven()));
 
-        assertThat(kinds(TestPurpose.BASELINE, QuietTime.OSHA, protectorsOnly)).isEmpty();
-        assertThat(kinds(TestPurpose.BASELINE, QuietTime.NIOSH, protectorsOnly))
+        assertThat(kinds(TestPurpose.BASELINE, RuleSets.OSHA.quiet(), protectorsOnly))
+                .isEmpty();
+        assertThat(kinds(
+                        TestPurpose.BASELINE,
+                        RuleSets.find("niosh").orElseThrow().quiet(),
+                        protectorsOnly))
                 .containsExactly(FlagKind.QUIET_TIME_NOT_ON_RECORD);
-    }
-
-    @Test
-    void aRuleIsFoundByItsHours() {
-        assertThat(QuietTime.ofHours("14")).contains(QuietTime.OSHA);
-        assertThat(QuietTime.ofHours("12")).contains(QuietTime.NIOSH);
-        assertThat(QuietTime.ofHours("16")).contains(QuietTime.SIXTEEN_HOURS);
-        assertThat(QuietTime.ofHours("13")).isEmpty();
     }
 }

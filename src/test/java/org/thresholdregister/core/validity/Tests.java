@@ -19,6 +19,8 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.core.rules.QuietRule;
+import org.thresholdregister.core.rules.RuleSets;
 
 /** A worker's tests as the files write them, 500 to 8000 Hz, left ear and right ear, and the flags that they get. */
 final class Tests {
@@ -31,7 +33,7 @@ final class Tests {
     private final List<Audiogram> audiograms = new ArrayList<>();
     private final Map<Audiogram, TestConditions> conditions = new HashMap<>();
     private final List<Decision> decisions = new ArrayList<>();
-    private QuietTime quietTime = QuietTime.OSHA;
+    private QuietRule quietTime = RuleSets.OSHA.quiet();
     private SameDayTests sameDay = SameDayTests.NONE;
 
     static Audiogram audiogram(String date, TestPurpose purpose, String left, String right) {
@@ -84,7 +86,7 @@ final class Tests {
         return this;
     }
 
-    Tests by(QuietTime rule) {
+    Tests by(QuietRule rule) {
         quietTime = rule;
         return this;
     }

@@ -25,6 +25,7 @@ import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.RandomHistories;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.rules.RuleSets;
 
 /** What must hold of the flags of every history, tried on many. */
 class ValidityPropertiesTest {
@@ -48,7 +49,7 @@ class ValidityPropertiesTest {
                         history,
                         Judge.judge(history, options),
                         ValidityPropertiesTest::conditions,
-                        QuietTime.OSHA,
+                        RuleSets.OSHA.quiet(),
                         SameDayTests.NONE)
                 .ofAllTests();
     }

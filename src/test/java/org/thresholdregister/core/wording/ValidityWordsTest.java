@@ -14,12 +14,12 @@ import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.validity.EarDifference;
 import org.thresholdregister.core.validity.Fit;
 import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.validity.FlagKind;
 import org.thresholdregister.core.validity.LevelChange;
-import org.thresholdregister.core.validity.QuietTime;
 import org.thresholdregister.core.validity.Transducer;
 import org.thresholdregister.core.validity.ValidityFlag;
 
@@ -35,8 +35,8 @@ class ValidityWordsTest {
             new EarDifference(Frequency.HZ_3000, Threshold.measured(60), Threshold.measured(5));
 
     private static final List<ValidityFlag> ONE_OF_EACH = List.of(
-            new ValidityFlag.QuietTimeShort(new BigDecimal("5.50"), false, QuietTime.OSHA),
-            new ValidityFlag.QuietTimeNotOnRecord(QuietTime.OSHA),
+            new ValidityFlag.QuietTimeShort(new BigDecimal("5.50"), false, RuleSets.OSHA.quiet()),
+            new ValidityFlag.QuietTimeNotOnRecord(RuleSets.OSHA.quiet()),
             new ValidityFlag.FrequenciesMissing(Ear.LEFT, List.of(Frequency.HZ_2000, Frequency.HZ_3000)),
             new ValidityFlag.CouldNotBeTested(
                     Ear.RIGHT, List.of(Frequency.HZ_500, Frequency.HZ_1000, Frequency.HZ_2000)),
@@ -113,7 +113,10 @@ class ValidityWordsTest {
         assertThat(ValidityWords.reason(new ValidityFlag.EarsLookSwapped(new Fit(140, 14), new Fit(0, 14), 1)))
                 .isEqualTo("Beside the worker's one other test the levels lie 10.0 dB off in the mean, and 0.0 dB with"
                         + " left and right exchanged. Which of the two tests has them exchanged cannot be told.");
-        assertThat(ValidityWords.reason(new ValidityFlag.QuietTimeShort(new BigDecimal("1.0"), true, QuietTime.NIOSH)))
+        assertThat(ValidityWords.reason(new ValidityFlag.QuietTimeShort(
+                        new BigDecimal("1.0"),
+                        true,
+                        RuleSets.find("niosh").orElseThrow().quiet())))
                 .isEqualTo("The test was made 1 hour after workplace noise; 12 hours are asked for before such a test,"
                         + " and hearing protectors do not count.");
         assertThat(ValidityWords.reason(

@@ -17,9 +17,9 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.meaning.Audiograms;
-import org.thresholdregister.core.meaning.Basis;
 import org.thresholdregister.core.meaning.Caveat;
 import org.thresholdregister.core.meaning.impairment.HandicapFormula.ThresholdLimit;
+import org.thresholdregister.core.regulation.Provenance;
 
 /** The formula of AAO-HNS 1979 and its use in the AMA Guides (examples: see {@code vectors/README.md}). */
 @DisplayName("Percentage of hearing handicap (AAO-HNS 1979, AMA Guides)")
@@ -125,7 +125,7 @@ class HandicapTest {
         Handicap handicap = Handicap.of(Audiograms.flat(30), HandicapFormula.AMA_GUIDES);
         assertThat(handicap.formula().id()).isEqualTo("AMA Guides");
         assertThat(handicap.formula().version()).isEqualTo("6th edition");
-        assertThat(handicap.basis().certainty()).isEqualTo(Basis.Certainty.UNVERIFIED);
+        assertThat(handicap.basis().provenance()).isEqualTo(Provenance.UNVERIFIED);
         assertThat(handicap.isNot()).contains(Caveat.NO_DIAGNOSIS, Caveat.NO_COMPENSATION_DECISION);
     }
 
