@@ -22,12 +22,15 @@ public record RulesInForce(List<Choice> choices, Holidays holidays) {
     /** A rule set, whether it makes the allowance for aging, and its first day. */
     public record Choice(LocalDate from, RuleSet ruleSet, AgeCorrection ageCorrection) {}
 
-    /** @throws IllegalArgumentException without any choice */
+    /** @throws IllegalArgumentException without any choice, or with two of one day */
     public RulesInForce {
         if (choices.isEmpty()) {
             throw new IllegalArgumentException("a workplace answers to some rule set");
         }
         choices = choices.stream().sorted(Comparator.comparing(Choice::from)).toList();
+        if (choices.stream().map(Choice::from).distinct().count() < choices.size()) {
+            throw new IllegalArgumentException("a workplace answers to one rule set on a day");
+        }
     }
 
     /** One rule set for all time. */
@@ -68,7 +71,7 @@ public record RulesInForce(List<Choice> choices, Holidays holidays) {
                     .filter(followUp -> isOwedBy(followUp, choice, asOf))
                     .forEach(followUps::add);
         }
-        followUps.sort(Comparator.comparing(FollowUp::dueDate));
+        followUps.sort(FollowUps.BY_DATE_AND_KIND);
         return new WorkerJudgement(determinations, findings, followUps, current.proposals());
     }
 
