@@ -9,7 +9,9 @@ import java.util.function.Consumer;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.intake.CellReader.ThresholdCell;
 import org.thresholdregister.intake.CellReader.Words;
@@ -17,7 +19,7 @@ import org.thresholdregister.intake.CellReader.Words;
 /** Reads an audiograms file row by row. Whether a test stands in it twice is for the receiver of the rows to see. */
 public final class AudiogramReader {
 
-    private static final BigDecimal MOST_HOURS = BigDecimal.valueOf(999_999);
+    static final BigDecimal MOST_HOURS = BigDecimal.valueOf(999_999);
     private static final Words<TestPurpose> PURPOSES = new Words<>(List.of(TestPurpose.values()), TestPurpose::word);
     private static final Words<Boolean> YES_NO = new Words<>(List.of(true, false), yes -> yes ? "yes" : "no");
 
@@ -41,7 +43,13 @@ public final class AudiogramReader {
      * @return how many rows the file has, blank ones not counted
      */
     public int read(SourceFile file, Consumer<AudiogramRow> rows) throws IOException, UnusableFileException {
-        return new TableReader<>(Table.AUDIOGRAMS, AudiogramColumn.values(), file, problems).read(row -> {
+        return read(file, (header, separator, encoding) -> PlainRows.NONE, rows);
+    }
+
+    /** Likewise, but hands on only those rows that are not taken as plain. */
+    int read(SourceFile file, TableReader.PlainRowsFactory<AudiogramColumn> plain, Consumer<AudiogramRow> rows)
+            throws IOException, UnusableFileException {
+        return new TableReader<>(Table.AUDIOGRAMS, AudiogramColumn.values(), file, problems).read(plain, row -> {
             Optional<AudiogramRow> test = parse(row);
             row.reportTo(problems);
             test.ifPresent(rows);
@@ -57,7 +65,7 @@ public final class AudiogramReader {
                 new Audiogram.Builder(date.orElse(LocalDate.EPOCH), purpose.orElse(TestPurpose.OTHER));
         for (Ear ear : Ear.values()) {
             for (Frequency frequency : Frequency.values()) {
-                readThreshold(row, ear, frequency, audiogram);
+                audiogram.set(ear, frequency, threshold(row, AudiogramColumn.of(ear, frequency)));
             }
         }
         AudiogramRow test = new AudiogramRow(
@@ -70,6 +78,7 @@ public final class AudiogramReader {
                 row.text(AudiogramColumn.INSTRUMENT),
                 row.text(AudiogramColumn.TRANSDUCER),
                 row.text(AudiogramColumn.REMARK),
+                PerEar.from(ear -> threshold(row, AudiogramColumn.repeatAt1000Hz(ear))),
                 row.contentHash());
         return row.isLeftOut() ? Optional.empty() : Optional.of(test);
     }
@@ -84,13 +93,14 @@ public final class AudiogramReader {
         }
     }
 
-    private static void readThreshold(
-            Row<AudiogramColumn> row, Ear ear, Frequency frequency, Audiogram.Builder audiogram) {
-        AudiogramColumn column = AudiogramColumn.of(ear, frequency);
-        switch (CellReader.threshold(row.cell(column))) {
-            case ThresholdCell.Given given -> audiogram.set(ear, frequency, given.threshold());
-            case ThresholdCell.Unreadable unreadable ->
+    /** Not given where the cell cannot be read, which is reported. */
+    private static Threshold threshold(Row<AudiogramColumn> row, AudiogramColumn column) {
+        return switch (CellReader.threshold(row.cell(column))) {
+            case ThresholdCell.Given given -> given.threshold();
+            case ThresholdCell.Unreadable unreadable -> {
                 row.problem(column, unreadable.kind(), "", Effect.CELL_LEFT_BLANK);
-        }
+                yield Threshold.notGiven();
+            }
+        };
     }
 }

@@ -5,9 +5,11 @@ import java.time.Period;
 import java.util.List;
 import java.util.OptionalInt;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.validity.TestFlags;
 import org.thresholdregister.roster.WorkerDetails;
 
 /**
@@ -17,6 +19,8 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param tests in order of time, those that are never judged among them
  * @param decisions in order of the day of decision
  * @param ruleSet the one in force at the worker's site today
+ * @param validity what there is to doubt about each of the tests
+ * @param cases what became of each shift and what may come next
  */
 public record WorkerRecord(
         LocalDate asOf,
@@ -25,7 +29,9 @@ public record WorkerRecord(
         List<RecordedDecision> decisions,
         WorkerHistory history,
         WorkerJudgement judgement,
-        RuleSet ruleSet) {
+        RuleSet ruleSet,
+        List<TestFlags> validity,
+        WorkerCases cases) {
 
     /** Every test with what became of it, in order of time. */
     public List<TestStory> stories() {

@@ -14,11 +14,13 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
-import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.judging.WorkerJudgement;
+import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.roster.WorkerDetails;
 
 /** Judged records of an invented worker, born on 1 January 1990. */
@@ -37,7 +39,7 @@ final class Records {
         var builder = new Audiogram.Builder(LocalDate.parse(day), purpose);
         Arrays.stream(Frequency.values())
                 .forEach(frequency -> builder.set(Ear.LEFT, frequency, left).set(Ear.RIGHT, frequency, right));
-        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "");
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT);
         tests.add(new RecordedTest(tests.size(), 1, builder.build(), facts));
         return this;
     }
@@ -72,6 +74,8 @@ final class Records {
                 "");
         var history = new WorkerHistory(
                 worker.facts(), tests.stream().map(RecordedTest::audiogram).toList(), decisions);
+        JudgingOptions options = JudgingOptions.asOf(today);
+        WorkerJudgement judgement = Judge.judge(history, options);
         return new WorkerRecord(
                 today,
                 worker,
@@ -80,7 +84,9 @@ final class Records {
                         .map(decision -> new RecordedDecision(decision, "tester", Instant.EPOCH))
                         .toList(),
                 history,
-                Judge.judge(history, JudgingOptions.asOf(today)),
-                RuleSets.OSHA);
+                judgement,
+                options.ruleSet(),
+                List.of(),
+                WorkerCases.of(history, judgement, options));
     }
 }

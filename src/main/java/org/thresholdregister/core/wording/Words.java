@@ -105,6 +105,10 @@ public final class Words {
             case NOTICE_GIVEN -> "written notice given";
             case BASELINE -> "made the baseline";
             case INVALID_TEST -> "set aside as invalid";
+            case RETEST_BOOKED -> "retest booked";
+            case PROTECTOR_REFITTED -> "protectors fitted or refitted";
+            case TRAINED -> "trained in the use of protectors";
+            case REFERRED -> "referred for examination";
         };
     }
 

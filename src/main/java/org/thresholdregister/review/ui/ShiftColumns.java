@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.thresholdregister.core.audiometry.MeanOfThree;
 import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.wording.Counted;
+import org.thresholdregister.core.wording.ValidityWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.ui.Dates;
@@ -37,8 +39,8 @@ final class ShiftColumns {
                 ListColumn.of("Mean level (dB HL)", ShiftColumn.LEVEL, 6, row -> mean(row.levelSum())),
                 ListColumn.of("Outcome", ShiftColumn.OUTCOME, 10, row -> outcome(row, today)),
                 ListColumn.of("Recordable", ShiftColumn.RECORDABLE, 7, row -> recordable(row)),
-                ListColumn.of("Notice by", ShiftColumn.NOTIFY_BY, 6, row -> date(row.notifyBy())),
-                ListColumn.of("Record by", ShiftColumn.RECORD_BY, 6, row -> date(row.recordBy())));
+                ListColumn.of("Notice by", ShiftColumn.NOTIFY_BY, 7, row -> notice(row, today)),
+                ListColumn.of("Record by", ShiftColumn.RECORD_BY, 7, row -> entry(row, today)));
     }
 
     static Map<String, Order<ShiftColumn>> orders() {
@@ -65,8 +67,12 @@ final class ShiftColumns {
         return People.cell(row.givenName(), row.familyName(), row.workerId(), row.site(), row.department());
     }
 
+    /** Doubts only: nearly every test that shows a shift has the note that it is worse than the one before. */
     private static ListCell test(ShiftRow row) {
-        return ListCell.figures(Dates.onScreen(row.testDate())).withNote(Words.purpose(row.purpose()));
+        String purpose = Words.purpose(row.purpose());
+        FlagCount doubts = row.flags().withoutNotes();
+        return ListCell.figures(Dates.onScreen(row.testDate()))
+                .withNote(doubts.isNone() ? purpose : purpose + ", " + ValidityWords.count(doubts));
     }
 
     private static ListCell mean(OptionalInt sum) {
@@ -97,7 +103,25 @@ final class ShiftColumns {
         return ListCell.text(Words.recordability(row.recordable()));
     }
 
-    private static ListCell date(Optional<LocalDate> day) {
-        return day.map(date -> ListCell.figures(Dates.onScreen(date))).orElse(ListCell.EMPTY);
+    private static ListCell notice(ShiftRow row, LocalDate today) {
+        return dated(row.notifyBy(), row.acts().noticeGivenOn().map(day -> "given on " + Dates.onScreen(day)), today);
+    }
+
+    private static ListCell entry(ShiftRow row, LocalDate today) {
+        return dated(
+                row.recordBy(),
+                row.acts()
+                        .recordedOn()
+                        .map(day -> "recorded on " + Dates.onScreen(day))
+                        .or(() -> row.acts().linedOutOn().map(day -> "lined out on " + Dates.onScreen(day))),
+                today);
+    }
+
+    /** The last day for something, and whether it was done; what was done without a date being owed stands alone. */
+    private static ListCell dated(Optional<LocalDate> by, Optional<String> done, LocalDate today) {
+        return by.map(day -> ListCell.figures(Dates.onScreen(day))
+                        .withNote(done.orElseGet(() -> Counted.daysLeft(ChronoUnit.DAYS.between(today, day)))))
+                .or(() -> done.map(ListCell::text))
+                .orElse(ListCell.EMPTY);
     }
 }
