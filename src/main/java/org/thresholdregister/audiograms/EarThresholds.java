@@ -32,10 +32,14 @@ class EarThresholds {
     @Column(name = "_8000")
     private Threshold at8000;
 
+    /** The second reading at 1000 Hz. */
+    @Column(name = "_1000_repeat")
+    private Threshold repeatAt1000;
+
     @SuppressWarnings("NullAway.Init")
     protected EarThresholds() {}
 
-    EarThresholds(Audiogram audiogram, Ear ear) {
+    EarThresholds(Audiogram audiogram, Ear ear, Threshold secondAt1000) {
         at500 = audiogram.threshold(ear, Frequency.HZ_500);
         at1000 = audiogram.threshold(ear, Frequency.HZ_1000);
         at2000 = audiogram.threshold(ear, Frequency.HZ_2000);
@@ -43,6 +47,11 @@ class EarThresholds {
         at4000 = audiogram.threshold(ear, Frequency.HZ_4000);
         at6000 = audiogram.threshold(ear, Frequency.HZ_6000);
         at8000 = audiogram.threshold(ear, Frequency.HZ_8000);
+        repeatAt1000 = secondAt1000;
+    }
+
+    Threshold repeatAt1000() {
+        return repeatAt1000;
     }
 
     Threshold at(Frequency frequency) {

@@ -16,7 +16,9 @@ import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.audiometry.Threshold;
 
 /** A test as it was given; it is never edited. */
 @Entity
@@ -56,8 +58,8 @@ class StoredAudiogram {
         workerId = workerKey;
         testDate = audiogram.date();
         purpose = audiogram.purpose();
-        left = new EarThresholds(audiogram, Ear.LEFT);
-        right = new EarThresholds(audiogram, Ear.RIGHT);
+        left = new EarThresholds(audiogram, Ear.LEFT, facts.repeatAt1000Hz().left());
+        right = new EarThresholds(audiogram, Ear.RIGHT, facts.repeatAt1000Hz().right());
         hoursSinceNoise = facts.hoursSinceNoise().orElse(null);
         protectorsWorn = facts.protectorsWorn().orElse(null);
         tester = facts.tester();
@@ -89,7 +91,12 @@ class StoredAudiogram {
                         tester,
                         instrument,
                         transducer,
-                        remark));
+                        remark,
+                        new PerEar<>(repeat(left), repeat(right))));
+    }
+
+    private static Threshold repeat(@Nullable EarThresholds thresholds) {
+        return thresholds == null ? Threshold.notGiven() : thresholds.repeatAt1000();
     }
 
     /** An ear without a single threshold comes back from the database as no object at all. */

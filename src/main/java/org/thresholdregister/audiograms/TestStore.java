@@ -1,5 +1,6 @@
 package org.thresholdregister.audiograms;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +32,11 @@ public class TestStore {
                 .map(StoredAudiogram::toRecordedTest)
                 .sorted(CHRONOLOGICAL)
                 .toList();
+    }
+
+    /** The workers who have a test of that day. */
+    public List<Long> workersTestedOn(LocalDate day) {
+        return audiograms.findWorkerIdsByTestDate(day);
     }
 
     /** Stores a new test and returns its key. */

@@ -45,8 +45,7 @@ final class ColumnarResults {
      * @param determinations behind the header row
      * @param followUps behind the header row
      */
-    ColumnarResults(
-            JudgedPopulation judged, List<Group> groups, OutputStream determinations, OutputStream followUps) {
+    ColumnarResults(JudgedPopulation judged, List<Group> groups, OutputStream determinations, OutputStream followUps) {
         this.judged = judged;
         this.population = judged.population();
         this.groups = groups;

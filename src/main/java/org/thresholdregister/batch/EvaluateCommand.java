@@ -98,6 +98,9 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--workings", description = "also write workings.csv: each determination in sentences")
     private boolean workings;
 
+    @Option(names = "--validity", description = "also write validity.csv: what there is to doubt about each test")
+    private boolean validity;
+
     @Override
     public Integer call() {
         JudgingOptions options = new JudgingOptions(
@@ -115,7 +118,7 @@ final class EvaluateCommand implements Callable<Integer> {
             throw badUsage("--out: " + folder + " is a file; name a folder.");
         }
         try {
-            report(new Evaluation(options, folder, workings).run(files), options, folder);
+            report(new Evaluation(options, folder, workings, validity).run(files), options, folder);
             return ExitCode.OK;
         } catch (UnusableFileException e) {
             error().println(e.getMessage());

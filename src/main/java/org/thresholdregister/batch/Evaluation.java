@@ -21,6 +21,7 @@ import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.regulation.Provenance;
 import org.thresholdregister.core.rules.Finding;
@@ -33,6 +34,7 @@ import org.thresholdregister.core.wording.ProposalWording;
 import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Working;
+import org.thresholdregister.intake.ConditionsOfTests;
 import org.thresholdregister.intake.Effect;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.Intake;
@@ -46,8 +48,12 @@ final class Evaluation {
     /** What was done, for a closing line. */
     record Result(int workers, int determinations, Map<Effect, Integer> problems) {}
 
-    /** All that counts of the files, and the smallest group that each worker belongs to. */
-    private record Register(Population population, List<Group> groups) {}
+    /**
+     * All that counts of the files, and the smallest group that each worker belongs to.
+     *
+     * @param conditions under which tests were made, where doubts about them are wanted
+     */
+    private record Register(Population population, List<Group> groups, Optional<ConditionsOfTests> conditions) {}
 
     private static final String DETERMINATIONS = "determinations.csv";
     private static final String FOLLOW_UPS = "followups.csv";
@@ -58,19 +64,23 @@ final class Evaluation {
     };
     private static final String WORKINGS = "workings.csv";
     private static final String FINDINGS = "findings.csv";
+    private static final String VALIDITY = "validity.csv";
 
     private final JudgingOptions options;
     private final Path folder;
     private final boolean withWorkings;
+    private final boolean withValidity;
     private final YearSummary summary = new YearSummary();
     private final Map<Effect, Integer> problemsByEffect = new EnumMap<>(Effect.class);
     private int workers;
     private int determinations;
 
-    Evaluation(JudgingOptions options, Path folder, boolean withWorkings) {
+    /** @param withValidity whether doubts about tests are wanted too */
+    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, boolean withValidity) {
         this.options = options;
         this.folder = folder;
         this.withWorkings = withWorkings;
+        this.withValidity = withValidity;
     }
 
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
@@ -92,7 +102,7 @@ final class Evaluation {
 
     /** What this run may not write again would contradict what it does write. */
     private void removeOptionalFilesOfAnEarlierRun() throws IOException {
-        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS)) {
+        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS, VALIDITY)) {
             Files.deleteIfExists(folder.resolve(name));
         }
     }
@@ -108,12 +118,15 @@ final class Evaluation {
             Group group = Group.of(given(intake.siteOf(number)), given(intake.departmentOf(number)));
             groups[worker] = known.computeIfAbsent(group, same -> same);
         }
-        return new Register(population, List.of(groups));
+        return new Register(
+                population,
+                List.of(groups),
+                withValidity ? Optional.of(ConditionsOfTests.read(files, options.asOf(), intake)) : Optional.empty());
     }
 
     /** Sentences and findings are made of what each worker's judgement rests on; columns hold the answers of one rule set. */
     private boolean canBeJudgedInColumns() {
-        return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings;
+        return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings && !withValidity;
     }
 
     private void judgeInColumns(Register register) throws IOException {
@@ -143,10 +156,11 @@ final class Evaluation {
 
     private void judge(Register register) throws IOException {
         Population population = register.population;
-        try (ResultFiles results = new ResultFiles()) {
+        try (ResultFiles results = new ResultFiles(register)) {
             for (int worker = 0; worker < population.workerCount(); worker++) {
-                WorkerJudgement judgement = Judge.judge(population.history(worker), options);
-                results.write(population.workerId(worker), judgement);
+                WorkerHistory history = population.history(worker);
+                WorkerJudgement judgement = Judge.judge(history, options);
+                results.write(worker, history, judgement);
                 summary.add(
                         register.groups.get(worker),
                         judgement.determinations().stream().map(CountedTest::of).toList());
@@ -232,9 +246,22 @@ final class Evaluation {
                                 "source",
                                 "working"));
 
-        ResultFiles() throws IOException {}
+        private final Optional<ValidityFile> flags;
 
-        void write(String workerId, WorkerJudgement judgement) {
+        ResultFiles(Register register) throws IOException {
+            flags = register.conditions.isPresent()
+                    ? Optional.of(new ValidityFile(
+                            file(VALIDITY, ValidityFile.COLUMNS),
+                            register.population,
+                            register.groups,
+                            register.conditions.get(),
+                            options.ruleSet().quiet()))
+                    : Optional.empty();
+        }
+
+        void write(int worker, WorkerHistory history, WorkerJudgement judgement) {
+            String workerId = history.worker().workerId();
+            flags.ifPresent(file -> file.write(worker, history, judgement));
             for (Determination determination : judgement.determinations()) {
                 determinationRows.write(workerId, determination);
                 workings.ifPresent(file -> writeWorking(file, workerId, determination));
@@ -293,6 +320,9 @@ final class Evaluation {
             }
             if (findings.isPresent()) {
                 findings.get().close();
+            }
+            if (flags.isPresent()) {
+                flags.get().close();
             }
         }
     }

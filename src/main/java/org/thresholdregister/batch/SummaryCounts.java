@@ -68,7 +68,8 @@ final class SummaryCounts {
             countsOfYear[Measure.UNDECIDED_TESTS.ordinal()]++;
         }
         found |= outcome == Outcome.CONFIRMED
-                || outcome != Outcome.RETEST && row.standardShift().filter(Answer.YES::equals).isPresent();
+                || outcome != Outcome.RETEST
+                        && row.standardShift().filter(Answer.YES::equals).isPresent();
         confirmed |= outcome == Outcome.CONFIRMED;
         awaiting |= outcome == Outcome.AWAITING_RETEST;
         notConfirmed |= outcome == Outcome.NOT_CONFIRMED;

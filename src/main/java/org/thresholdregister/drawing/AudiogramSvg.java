@@ -3,6 +3,7 @@ package org.thresholdregister.drawing;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.HearingLevel;
@@ -28,14 +29,16 @@ public final class AudiogramSvg {
     private static final Set<Frequency> BETWEEN_OCTAVES = EnumSet.of(Frequency.HZ_3000, Frequency.HZ_6000);
 
     private final AudiogramComparison comparison;
+    private final Optional<PopulationCurves> population;
     private final Medium medium;
     private final List<Trace> traces;
     private final Plot plot;
     private final SvgWriter svg = new SvgWriter();
     private final Pen pen;
 
-    private AudiogramSvg(AudiogramComparison comparison, Medium medium) {
+    private AudiogramSvg(AudiogramComparison comparison, Optional<PopulationCurves> population, Medium medium) {
         this.comparison = comparison;
+        this.population = population;
         this.medium = medium;
         this.traces = comparison.traces();
         this.plot =
@@ -48,12 +51,17 @@ public final class AudiogramSvg {
      * {@code --tr-ear-right} and {@code --tr-ear-left}, with #B00020 and #0B4FB3 where the page sets none.
      */
     public static String forScreen(AudiogramComparison comparison) {
-        return new AudiogramSvg(comparison, Medium.SCREEN).draw();
+        return new AudiogramSvg(comparison, Optional.empty(), Medium.SCREEN).draw();
+    }
+
+    /** For a page, over the curves of a population. */
+    public static String forScreen(AudiogramComparison comparison, PopulationCurves population) {
+        return new AudiogramSvg(comparison, Optional.of(population), Medium.SCREEN).draw();
     }
 
     /** For a printed document: fixed colours, and the sentence also as {@code alt}, where tagged PDF looks for it. */
     public static String forPaper(AudiogramComparison comparison) {
-        return new AudiogramSvg(comparison, Medium.PAPER).draw();
+        return new AudiogramSvg(comparison, Optional.empty(), Medium.PAPER).draw();
     }
 
     /** What the drawing shows, in words with the levels at 2000, 3000 and 4000 Hz: the drawing's own label. */
@@ -72,11 +80,19 @@ public final class AudiogramSvg {
         List<Trace> withoutLevel =
                 traces.stream().filter(trace -> !trace.withoutLevel().isEmpty()).toList();
         Legend legend = new Legend(comparison, traces);
-        double wordsTop = plot.frameBottom() + 24;
+        double populationTop = plot.frameBottom() + 24;
+        double wordsTop = populationTop + (population.isPresent() ? LINE_HEIGHT : 0);
         double legendTop = wordsTop + (withoutLevel.isEmpty() ? 0 : (withoutLevel.size() + 1) * LINE_HEIGHT + 6);
         startSvg(Math.ceil(legendTop + legend.height()));
         drawGrid();
         drawAxes();
+        population.ifPresent(curves -> {
+            curves.draw(svg, pen, plot, medium);
+            pen.startText(Legend.LEFT, populationTop, "start")
+                    .attribute("font-size", Pen.FONT_SIZE - 1)
+                    .text(PopulationCurves.LEGEND)
+                    .end();
+        });
         for (Series series : List.of(Series.BASELINE, Series.LATEST)) {
             traces.stream().filter(trace -> trace.series() == series).forEach(this::drawTrace);
         }
@@ -88,7 +104,8 @@ public final class AudiogramSvg {
     }
 
     private void startSvg(double height) {
-        String sentence = DrawingText.sentence(comparison);
+        String sentence = DrawingText.sentence(comparison)
+                + population.map(curves -> " " + PopulationCurves.LEGEND).orElse("");
         double width = plot.frameRight() + Plot.FRAME_RIGHT_ROOM;
         svg.start("svg")
                 .attribute("xmlns", "http://www.w3.org/2000/svg")

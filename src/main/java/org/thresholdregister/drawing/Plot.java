@@ -32,7 +32,7 @@ record Plot(int deepestDb) {
         return FRAME_LEFT + MARGIN_PX + octavesAbove500(frequency) * OCTAVE_PX;
     }
 
-    double y(int decibels) {
+    double y(double decibels) {
         return FRAME_TOP + MARGIN_PX + (decibels - HearingLevel.LOWEST_DB) * DECIBEL_PX;
     }
 

@@ -27,7 +27,9 @@ public enum AudiogramColumn implements Column {
     TESTER("tester", false, Content.FREE_TEXT),
     INSTRUMENT("instrument", false, Content.FREE_TEXT),
     TRANSDUCER("transducer", false, Content.FREE_TEXT),
-    REMARK("remark", false, Content.FREE_TEXT);
+    REMARK("remark", false, Content.FREE_TEXT),
+    LEFT_1000_REPEAT("left_1000_repeat", false, Content.SINGLE_LINE),
+    RIGHT_1000_REPEAT("right_1000_repeat", false, Content.SINGLE_LINE);
 
     private static final AudiogramColumn[] ALL = values();
 
@@ -45,6 +47,11 @@ public enum AudiogramColumn implements Column {
     public static AudiogramColumn of(Ear ear, Frequency frequency) {
         AudiogramColumn first = ear == Ear.LEFT ? LEFT_500 : RIGHT_500;
         return ALL[first.ordinal() + frequency.ordinal()];
+    }
+
+    /** The column that holds the second reading of this ear at 1000 Hz. */
+    public static AudiogramColumn repeatAt1000Hz(Ear ear) {
+        return ear == Ear.LEFT ? LEFT_1000_REPEAT : RIGHT_1000_REPEAT;
     }
 
     @Override

@@ -9,7 +9,9 @@ import java.util.function.Consumer;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.intake.CellReader.ThresholdCell;
 import org.thresholdregister.intake.CellReader.Words;
@@ -63,7 +65,7 @@ public final class AudiogramReader {
                 new Audiogram.Builder(date.orElse(LocalDate.EPOCH), purpose.orElse(TestPurpose.OTHER));
         for (Ear ear : Ear.values()) {
             for (Frequency frequency : Frequency.values()) {
-                readThreshold(row, ear, frequency, audiogram);
+                audiogram.set(ear, frequency, threshold(row, AudiogramColumn.of(ear, frequency)));
             }
         }
         AudiogramRow test = new AudiogramRow(
@@ -76,6 +78,7 @@ public final class AudiogramReader {
                 row.text(AudiogramColumn.INSTRUMENT),
                 row.text(AudiogramColumn.TRANSDUCER),
                 row.text(AudiogramColumn.REMARK),
+                PerEar.from(ear -> threshold(row, AudiogramColumn.repeatAt1000Hz(ear))),
                 row.contentHash());
         return row.isLeftOut() ? Optional.empty() : Optional.of(test);
     }
@@ -90,13 +93,14 @@ public final class AudiogramReader {
         }
     }
 
-    private static void readThreshold(
-            Row<AudiogramColumn> row, Ear ear, Frequency frequency, Audiogram.Builder audiogram) {
-        AudiogramColumn column = AudiogramColumn.of(ear, frequency);
-        switch (CellReader.threshold(row.cell(column))) {
-            case ThresholdCell.Given given -> audiogram.set(ear, frequency, given.threshold());
-            case ThresholdCell.Unreadable unreadable ->
+    /** Not given where the cell cannot be read, which is reported. */
+    private static Threshold threshold(Row<AudiogramColumn> row, AudiogramColumn column) {
+        return switch (CellReader.threshold(row.cell(column))) {
+            case ThresholdCell.Given given -> given.threshold();
+            case ThresholdCell.Unreadable unreadable -> {
                 row.problem(column, unreadable.kind(), "", Effect.CELL_LEFT_BLANK);
-        }
+                yield Threshold.notGiven();
+            }
+        };
     }
 }

@@ -1,6 +1,8 @@
 package org.thresholdregister.intake;
 
 import java.util.List;
+import java.util.Map;
+import org.thresholdregister.core.validity.FlagKind;
 
 /**
  * What importing some files would do. Nothing has been stored.
@@ -8,13 +10,15 @@ import java.util.List;
  * @param token names this preview when it is confirmed
  * @param changes the workers whose facts would change
  * @param problems what is wrong with rows, in the order of the files
+ * @param doubts how many of the new tests have each kind of flag; they are stored like any other
  */
 public record ImportPreview(
         String token,
         List<UploadedFile> files,
         ImportCounts counts,
         List<WorkerChange> changes,
-        List<RowProblem> problems) {
+        List<RowProblem> problems,
+        Map<FlagKind, Integer> doubts) {
 
     /** How many rows of this file have a problem that leaves them out. */
     public int rowsLeftOut(Table table) {

@@ -37,6 +37,7 @@ class Importer {
     private static final int ROWS_AT_A_TIME = 500;
 
     private final ImportPlanner planner;
+    private final NewTestDoubts newTestDoubts;
     private final UploadFolder uploads;
     private final WorkerStore workers;
     private final TestStore tests;
@@ -51,6 +52,7 @@ class Importer {
 
     Importer(
             ImportPlanner planner,
+            NewTestDoubts newTestDoubts,
             UploadFolder uploads,
             WorkerStore workers,
             TestStore tests,
@@ -61,6 +63,7 @@ class Importer {
             Clock clock,
             PlatformTransactionManager transactionManager) {
         this.planner = planner;
+        this.newTestDoubts = newTestDoubts;
         this.uploads = uploads;
         this.workers = workers;
         this.tests = tests;
@@ -230,8 +233,14 @@ class Importer {
                 .map(uploads::open);
     }
 
-    private static ImportPreview preview(String token, List<UploadedFile> files, ImportPlan plan) {
-        return new ImportPreview(token, files, plan.counts(), plan.changes(), plan.problems());
+    private ImportPreview preview(String token, List<UploadedFile> files, ImportPlan plan) {
+        return new ImportPreview(
+                token,
+                files,
+                plan.counts(),
+                plan.changes(),
+                plan.problems(),
+                newTestDoubts.of(plan, LocalDate.now(clock)));
     }
 
     private static String messageOf(UnusableFileException unusable) {

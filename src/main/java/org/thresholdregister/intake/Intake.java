@@ -96,8 +96,7 @@ public final class Intake {
         rowsRead.put(Table.DECISIONS, reader.read(file, row -> register.add(number(row.workerId(), known), row)));
         keptLines.put(Table.DECISIONS, register.settle(file.name(), problems));
         register.byWorker()
-                .forEach((worker, decided) ->
-                        decided.forEach(decision -> population.addDecision(worker, decision)));
+                .forEach((worker, decided) -> decided.forEach(decision -> population.addDecision(worker, decision)));
     }
 
     private <C extends Enum<C> & Column> PlainRowsFactory<C> whereTaken(PlainRowsFactory<C> factory) {

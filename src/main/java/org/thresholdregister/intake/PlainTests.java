@@ -39,8 +39,7 @@ final class PlainTests implements PlainRows {
      * @param lastDay the last day of which tests are taken
      * @param population the workers whose tests are taken
      */
-    PlainTests(
-            PlainRow<AudiogramColumn> row, int lastDay, PopulationBuilder population, AudiogramRegister register) {
+    PlainTests(PlainRow<AudiogramColumn> row, int lastDay, PopulationBuilder population, AudiogramRegister register) {
         this.row = row;
         this.lastDay = lastDay;
         this.population = population;

@@ -21,7 +21,8 @@ final class TestComparison {
                 row.tester(),
                 row.instrument(),
                 row.transducer(),
-                row.remark());
+                row.remark(),
+                row.repeatAt1000Hz());
     }
 
     /** The columns in which the row says something else; none where it says the same. */
@@ -46,6 +47,14 @@ final class TestComparison {
         addIf(!facts.instrument().equals(onRecord.instrument()), AudiogramColumn.INSTRUMENT, differing);
         addIf(!facts.transducer().equals(onRecord.transducer()), AudiogramColumn.TRANSDUCER, differing);
         addIf(!facts.remark().equals(onRecord.remark()), AudiogramColumn.REMARK, differing);
+        for (Ear ear : Ear.values()) {
+            addIf(
+                    !facts.repeatAt1000Hz()
+                            .of(ear)
+                            .equals(onRecord.repeatAt1000Hz().of(ear)),
+                    AudiogramColumn.repeatAt1000Hz(ear),
+                    differing);
+        }
         return differing;
     }
 

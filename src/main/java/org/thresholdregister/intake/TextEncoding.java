@@ -73,7 +73,8 @@ final class TextEncoding {
 
     /** Makes U+FFFD of bytes that mean nothing. */
     CharsetDecoder newDecoder() throws IOException {
-        return charset().newDecoder()
+        return charset()
+                .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPLACE)
                 .onUnmappableCharacter(CodingErrorAction.REPLACE);
     }

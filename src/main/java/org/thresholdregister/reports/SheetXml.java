@@ -25,10 +25,7 @@ final class SheetXml {
     }
 
     void beginRow(int number, int heightPoints) {
-        openRow(number)
-                .append(" ht=\"")
-                .append((double) heightPoints)
-                .append("\" customHeight=\"true\">");
+        openRow(number).append(" ht=\"").append((double) heightPoints).append("\" customHeight=\"true\">");
     }
 
     private StringBuilder openRow(int number) {
@@ -50,7 +47,9 @@ final class SheetXml {
     void text(String text, int style) {
         String cell = text.length() <= LONGEST_TEXT ? text : text.substring(0, LONGEST_TEXT);
         textCells++;
-        cell('s', style).append(texts.computeIfAbsent(cell, key -> texts.size())).append("</v></c>");
+        cell('s', style)
+                .append(texts.computeIfAbsent(cell, key -> texts.size()))
+                .append("</v></c>");
     }
 
     /** The next cell of the row. */

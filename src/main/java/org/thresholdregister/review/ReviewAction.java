@@ -6,5 +6,6 @@ import org.thresholdregister.platform.audit.AuditAction;
 enum ReviewAction implements AuditAction {
     WORKER_RECORD_OPENED,
     DECISION_ENTERED,
-    JUDGED_ANEW
+    JUDGED_ANEW,
+    RULES_COMPARED
 }

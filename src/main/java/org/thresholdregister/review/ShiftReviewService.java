@@ -16,6 +16,7 @@ import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.platform.query.ListQuery;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.CurrentUser;
@@ -32,18 +33,21 @@ public class ShiftReviewService {
 
     private final EntityManager entityManager;
     private final DailyJudging dailyJudging;
+    private final ShiftDoubts doubts;
     private final CurrentUser currentUser;
 
-    ShiftReviewService(EntityManager entityManager, DailyJudging dailyJudging, CurrentUser currentUser) {
+    ShiftReviewService(
+            EntityManager entityManager, DailyJudging dailyJudging, ShiftDoubts doubts, CurrentUser currentUser) {
         this.entityManager = entityManager;
         this.dailyJudging = dailyJudging;
+        this.doubts = doubts;
         this.currentUser = currentUser;
     }
 
     /** One page of the shifts that the filter lets through. */
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     public List<ShiftRow> find(ShiftFilter filter, Order<ShiftColumn> order, int offset, int limit) {
-        return filtered(filter)
+        List<ShiftRow> rows = filtered(filter)
                 .page(
                         "w.workerId, w.familyName, w.givenName, w.site, w.department, d.testDate, d.purpose, d.ear,"
                                 + " d.baselineDate, d.shiftSum, d.sts, d.levelSum, d.outcome, d.recordable, d.retestBy,"
@@ -53,6 +57,7 @@ public class ShiftReviewService {
                         offset,
                         limit,
                         ShiftReviewService::row);
+        return doubts.countedOn(rows);
     }
 
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
@@ -129,7 +134,8 @@ public class ShiftReviewService {
                 Optional.ofNullable(tuple.get(14, LocalDate.class)),
                 Optional.ofNullable(tuple.get(15, LocalDate.class)),
                 Optional.ofNullable(tuple.get(16, LocalDate.class)),
-                Optional.ofNullable(tuple.get(17, LocalDate.class)));
+                Optional.ofNullable(tuple.get(17, LocalDate.class)),
+                FlagCount.NONE);
     }
 
     private static OptionalInt optional(@Nullable Integer number) {

@@ -8,6 +8,7 @@ import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.validity.FlagCount;
 
 /**
  * One ear's shift on one test, found or confirmed. Texts that are not given are empty.
@@ -17,6 +18,7 @@ import org.thresholdregister.core.regulation.Answer;
  * @param sts whether the test itself shows a standard threshold shift
  * @param levelSum sum of the levels there in dB HL, on the test itself; absent likewise
  * @param settledOn day of the test that settled the outcome; absent while a retest is awaited
+ * @param flags how many doubts there are about this ear on the test
  */
 public record ShiftRow(
         String workerId,
@@ -36,7 +38,32 @@ public record ShiftRow(
         Optional<LocalDate> retestBy,
         Optional<LocalDate> notifyBy,
         Optional<LocalDate> recordBy,
-        Optional<LocalDate> settledOn) {
+        Optional<LocalDate> settledOn,
+        FlagCount flags) {
+
+    /** The same with the doubts about the test. */
+    ShiftRow withFlags(FlagCount count) {
+        return new ShiftRow(
+                workerId,
+                familyName,
+                givenName,
+                site,
+                department,
+                testDate,
+                purpose,
+                ear,
+                baselineDate,
+                shiftSum,
+                sts,
+                levelSum,
+                outcome,
+                recordable,
+                retestBy,
+                notifyBy,
+                recordBy,
+                settledOn,
+                count);
+    }
 
     /** The retest of a later day than the test that settled the outcome, where there is one. */
     public Optional<LocalDate> laterRetest() {

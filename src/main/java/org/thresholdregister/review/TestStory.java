@@ -10,6 +10,7 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.validity.ValidityFlag;
 import org.thresholdregister.core.wording.Words;
 
 /**
@@ -17,8 +18,13 @@ import org.thresholdregister.core.wording.Words;
  *
  * @param determinations by ear; an ear on which the test is not judged is absent
  * @param notJudged why, in words, for each ear that is absent there
+ * @param flags what there is to doubt about the test
  */
-public record TestStory(RecordedTest test, Map<Ear, Determination> determinations, Map<Ear, String> notJudged) {
+public record TestStory(
+        RecordedTest test,
+        Map<Ear, Determination> determinations,
+        Map<Ear, String> notJudged,
+        List<ValidityFlag> flags) {
 
     public TestStory {
         determinations = Map.copyOf(determinations);
@@ -46,7 +52,11 @@ public record TestStory(RecordedTest test, Map<Ear, Determination> determination
                 notJudged.put(ear, whyNotJudged(test.audiogram(), ear, record));
             }
         }
-        return new TestStory(test, determinations, notJudged);
+        List<ValidityFlag> flags = record.validity().stream()
+                .filter(of -> of.test().equals(test.audiogram()))
+                .flatMap(of -> of.flags().stream())
+                .toList();
+        return new TestStory(test, determinations, notJudged, flags);
     }
 
     private static String whyNotJudged(Audiogram test, Ear ear, WorkerRecord record) {

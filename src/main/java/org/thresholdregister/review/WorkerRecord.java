@@ -8,6 +8,7 @@ import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.validity.TestFlags;
 import org.thresholdregister.roster.WorkerDetails;
 
 /**
@@ -17,6 +18,7 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param tests in order of time, those that are never judged among them
  * @param decisions in order of the day of decision
  * @param ruleSet the one in force at the worker's site today
+ * @param validity what there is to doubt about each of the tests
  */
 public record WorkerRecord(
         LocalDate asOf,
@@ -25,7 +27,8 @@ public record WorkerRecord(
         List<RecordedDecision> decisions,
         WorkerHistory history,
         WorkerJudgement judgement,
-        RuleSet ruleSet) {
+        RuleSet ruleSet,
+        List<TestFlags> validity) {
 
     /** Every test with what became of it, in order of time. */
     public List<TestStory> stories() {

@@ -10,6 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -24,14 +25,21 @@ public class WorkerRecordService {
 
     private final WorkerStore workers;
     private final HistoryStore histories;
+    private final ValidityFinder validity;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
 
     WorkerRecordService(
-            WorkerStore workers, HistoryStore histories, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
+            WorkerStore workers,
+            HistoryStore histories,
+            ValidityFinder validity,
+            AuditTrail auditTrail,
+            CurrentUser currentUser,
+            Clock clock) {
         this.workers = workers;
         this.histories = histories;
+        this.validity = validity;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -53,14 +61,16 @@ public class WorkerRecordService {
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
         LocalDate today = LocalDate.now(clock);
         JudgingOptions options = JudgingOptions.asOf(today);
+        WorkerJudgement judgement = Judge.judge(stored.history(), options);
         return new WorkerRecord(
                 today,
                 worker.details(),
                 testsFor(currentUser.role(), stored.tests()),
                 stored.decisions(),
                 stored.history(),
-                Judge.judge(stored.history(), options),
-                options.ruleSet());
+                judgement,
+                options.ruleSet(),
+                validity.of(stored, judgement, options.ruleSet().quiet()).ofAllTests());
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */

@@ -21,9 +21,11 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.HearingLevel;
+import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.audiometry.Threshold.NotTested.Reason;
+import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.intake.TestImports;
 import org.thresholdregister.platform.security.Role;
 
@@ -31,7 +33,8 @@ import org.thresholdregister.platform.security.Role;
 @Transactional
 class TestStoreTest {
 
-    private static final TestFacts NO_FACTS = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "");
+    private static final TestFacts NO_FACTS =
+            new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT);
 
     @Autowired
     private TestStore tests;
@@ -143,7 +146,13 @@ class TestStoreTest {
         Audiogram audiogram = new Audiogram.Builder(LocalDate.of(2020, 1, 1), TestPurpose.ANNUAL).build();
         Audiogram next = new Audiogram.Builder(LocalDate.of(2021, 1, 1), TestPurpose.ANNUAL).build();
         TestFacts facts = new TestFacts(
-                Optional.of(new BigDecimal("14.25")), Optional.of(false), "B. Orrin", "A-1", "P-9", "cold; tired");
+                Optional.of(new BigDecimal("14.25")),
+                Optional.of(false),
+                "B. Orrin",
+                "A-1",
+                "P-9",
+                "cold; tired",
+                new PerEar<>(Threshold.measured(15), Threshold.noResponseAt(95)));
 
         assertThat(storedAndReadAgain(audiogram, facts).facts()).isEqualTo(facts);
         assertThat(storedAndReadAgain(next, NO_FACTS).facts()).isEqualTo(NO_FACTS);

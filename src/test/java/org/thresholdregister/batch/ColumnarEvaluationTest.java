@@ -58,7 +58,8 @@ class ColumnarEvaluationTest {
 
         assertThat(folder.resolve("columns/workings.csv")).doesNotExist();
         assertThat(folder.resolve("workings/workings.csv")).exists();
-        for (String file : List.of("determinations.csv", "followups.csv", "problems.csv", "summary.csv", "summary.xlsx")) {
+        for (String file :
+                List.of("determinations.csv", "followups.csv", "problems.csv", "summary.csv", "summary.xlsx")) {
             assertSame(file);
         }
         assertThat(Files.size(folder.resolve("columns/determinations.csv"))).isGreaterThan(1_000_000L);
@@ -86,7 +87,9 @@ class ColumnarEvaluationTest {
     }
 
     private void assertSame(String file) throws IOException {
-        assertThat(Files.mismatch(folder.resolve("columns").resolve(file), folder.resolve("workings").resolve(file)))
+        assertThat(Files.mismatch(
+                        folder.resolve("columns").resolve(file),
+                        folder.resolve("workings").resolve(file)))
                 .as("first different byte of " + file)
                 .isEqualTo(-1);
     }
@@ -119,10 +122,13 @@ class ColumnarEvaluationTest {
     private String evaluate(String out, String options) {
         StringWriter output = new StringWriter();
         CommandLine command = RegisterCommand.commandLine().setOut(new PrintWriter(output));
-        List<String> arguments = new ArrayList<>(List.of("evaluate", "--roster", folder.resolve("roster.csv").toString()));
-        arguments.addAll(List.of("--audiograms", folder.resolve("audiograms.csv").toString()));
+        List<String> arguments = new ArrayList<>(
+                List.of("evaluate", "--roster", folder.resolve("roster.csv").toString()));
+        arguments.addAll(
+                List.of("--audiograms", folder.resolve("audiograms.csv").toString()));
         if (Files.exists(folder.resolve("decisions.csv"))) {
-            arguments.addAll(List.of("--decisions", folder.resolve("decisions.csv").toString()));
+            arguments.addAll(
+                    List.of("--decisions", folder.resolve("decisions.csv").toString()));
         }
         arguments.addAll(List.of("--out", folder.resolve(out).toString()));
         arguments.addAll(List.of(options.split(" ")));

@@ -17,7 +17,8 @@ public final class LargeFiles {
     private static final int TESTS_OF_A_WORKER = 10;
     private static final int LEVELS = 14;
     private static final String[] SITES = {"Fernhollow", "Millbrook", "Quarry Lane", "Saltmarsh", "Tannery Row"};
-    private static final String[] DEPARTMENTS = {"Batch house", "Furnace", "Grinding", "Kiln hall", "Moulds", "Packing"};
+    private static final String[] DEPARTMENTS = {"Batch house", "Furnace", "Grinding", "Kiln hall", "Moulds", "Packing"
+    };
     private static final String[] FAMILY_NAMES = {"Abara", "Birch", "Castell", "Núñez", "Ostrom", "Quill", "Vale"};
     private static final String[] TESTERS = {"R. Vale", "T. Abara", "J. Quill"};
     private static final String[] UNUSUAL = {"", "DNT", "NR", ">95", ">90", "CNT", "", "NR"};
@@ -56,13 +57,18 @@ public final class LargeFiles {
         LocalDate hired = LocalDate.of(2015, 1, 1).plusDays(random.nextInt(365));
         row.setLength(0);
         row.append(id).append(',');
-        row.append(chance(200) ? "" : hired.minusDays(18 * 365 + random.nextInt(40 * 365))).append(',');
+        row.append(chance(200) ? "" : hired.minusDays(18 * 365 + random.nextInt(40 * 365)))
+                .append(',');
         row.append(chance(200) ? "" : random.nextBoolean() ? "F" : "M").append(',');
         row.append(pick(FAMILY_NAMES)).append(",Robin,").append(hired).append(',');
         row.append(chance(20) ? hired.plusDays(random.nextInt(4500)) : "").append(',');
         row.append(chance(100) ? "" : pick(SITES)).append(',');
         row.append(chance(100) ? "\"Kiln, cold end\"" : pick(DEPARTMENTS)).append(',');
-        row.append("operator,B,").append(85 + random.nextInt(15)).append(',').append(hired).append(",,en\n");
+        row.append("operator,B,")
+                .append(85 + random.nextInt(15))
+                .append(',')
+                .append(hired)
+                .append(",,en\n");
         roster.append(row);
         writeTests(id, hired, audiograms);
     }

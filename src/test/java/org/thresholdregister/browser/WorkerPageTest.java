@@ -83,6 +83,26 @@ class WorkerPageTest extends BrowserTest {
         screenshots("worker-working");
     }
 
+    /** The fold is closed at first; what it holds is read by hand and by a machine for accessibility. */
+    @Test
+    void aNurseUnfoldsWhatTheNumbersMean() {
+        signInAs(DemoAccounts.NURSE);
+        openWorker("FG-0061");
+        Locator meaning = page().locator(".tr-meaning details");
+        assertThat(meaning.locator("h3")).hasCount(0);
+        meaning.locator("summary").focus();
+        press("Enter");
+        assertThat(meaning.locator("h3").first()).hasText("Percentage of hearing handicap");
+        assertThat(meaning.locator(".tr-meaning-drawing svg").first()).isVisible();
+        assertThat(meaning).containsText("by ISO 7029:2017");
+        meaning.locator("vaadin-radio-button", new Locator.LocatorOptions().setHasText("2000"))
+                .click();
+        assertThat(meaning).not().containsText("by ISO 7029:2017");
+        Accessibility.assertNothingGrave(page());
+        meaning.scrollIntoViewIfNeeded();
+        screenshots("worker-meaning");
+    }
+
     @Test
     void theKeyboardStepsThroughTheYearsAndARowOfTheHistoryIsDrawn() {
         signInAs(DemoAccounts.NURSE);

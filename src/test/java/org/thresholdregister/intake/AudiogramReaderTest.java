@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.audiometry.Threshold.NotTested.Reason;
@@ -47,6 +48,26 @@ class AudiogramReaderTest {
         assertThat(row.remark()).isEqualTo("two\nlines");
         assertThat(row).hasToString("audiogram row on line 2");
         assertThat(problems.inFileOrder()).isEmpty();
+    }
+
+    @Test
+    void aSecondReadingAt1000HertzIsReadLikeAnyThreshold() throws Exception {
+        String header = Csv.AUDIOGRAM_HEADER.strip() + ",right_1000_repeat,left_1000_repeat\n";
+        String row = "0042,2026-03-09,annual,1,2,3,4,5,6,7,11,12,13,14,15,16,17,";
+
+        assertThat(read(header + row + ">95,15\n").getFirst().repeatAt1000Hz())
+                .isEqualTo(new PerEar<>(Threshold.measured(15), Threshold.noResponseAt(95)));
+        assertThat(read(Csv.AUDIOGRAM_HEADER.strip() + "\n" + row.substring(0, row.length() - 1) + "\n")
+                        .getFirst()
+                        .repeatAt1000Hz())
+                .isEqualTo(new PerEar<>(Threshold.notGiven(), Threshold.notGiven()));
+        assertThat(problems.inFileOrder()).isEmpty();
+
+        assertThat(read(header + row + "x,121\n").getFirst().repeatAt1000Hz())
+                .isEqualTo(new PerEar<>(Threshold.notGiven(), Threshold.notGiven()));
+        assertProblems(
+                "2 left_1000_repeat THRESHOLD_OUT_OF_RANGE CELL_LEFT_BLANK",
+                "2 right_1000_repeat UNREADABLE_THRESHOLD CELL_LEFT_BLANK");
     }
 
     @Test

@@ -18,27 +18,62 @@ import org.thresholdregister.core.columnar.PopulationBuilder;
 /** Rows taken as bytes and rows read as text: the same files give the same, good or broken. */
 class PlainRowsTest {
 
-    private static final String[] WORKERS = {"001", "002", "W-3", "Ñandú", " 4", "9 ", "'=5", "'-6", "\"7\"", "8 8", "", "nobody"};
+    private static final String[] WORKERS = {
+        "001", "002", "W-3", "Ñandú", " 4", "9 ", "'=5", "'-6", "\"7\"", "8 8", "", "nobody"
+    };
     private static final String[] DATES = {
         "2024-03-01", "2025-03-01", "2025-02-28", "2024-02-29", "1985-05-05", "2026-06-30"
     };
     private static final String[] ODD_DATES = {
-        "", "2025-02-29", "2026-07-01", "1899-12-31", "1900-01-01", "2100-01-01", "2099-12-31", "9999-12-31", "2025-3-1",
-        " 2025-03-01", "2025-13-01", "2025-00-10", "2025-04-31", "soon", "2025/03/01", "２025-03-01", "-025-03-01"
+        "",
+        "2025-02-29",
+        "2026-07-01",
+        "1899-12-31",
+        "1900-01-01",
+        "2100-01-01",
+        "2099-12-31",
+        "9999-12-31",
+        "2025-3-1",
+        " 2025-03-01",
+        "2025-13-01",
+        "2025-00-10",
+        "2025-04-31",
+        "soon",
+        "2025/03/01",
+        "２025-03-01",
+        "-025-03-01"
     };
     private static final String[] PURPOSES = {"baseline", "annual", "retest", "exit", "other"};
     private static final String[] ODD_PURPOSES = {"", "Annual", " annual", "annually", "x", "baseline\u00a0"};
-    private static final String[] LEVELS = {"0", "5", "10", "15", "35", "95", "100", "120", "-5", "-10", "", ">95", "NR", "DNT"};
+    private static final String[] LEVELS = {
+        "0", "5", "10", "15", "35", "95", "100", "120", "-5", "-10", "", ">95", "NR", "DNT"
+    };
     private static final String[] ODD_LEVELS = {
         "121", "-11", "-0", "00", "007", "0005", "1e1", "12.5", ">", ">-5", "> 95", ">121", ">007", "nr", "CNT", "CNx",
         "DNTT", "N", "+5", " 5", "5 ", "5-", "--5", "999999999", "9999999999", "é", "\"5\"", "1 0", "x", ":0", "/0", "-"
     };
     private static final String[] HOURS = {"", "14", "14.5", "0", "999998.9"};
-    private static final String[] ODD_HOURS = {"999999", "1000000", "-1", "14,5", "14.", ".5", "1.1234567890", "long", "1234567890"};
+    private static final String[] ODD_HOURS = {
+        "999999", "1000000", "-1", "14,5", "14.", ".5", "1.1234567890", "long", "1234567890"
+    };
     private static final String[] TEXTS = {"", "R. Vale", "Núñez", "a;b", "it's", "'=1+1", " x", "x ", "Ünal Жук", "-"};
     private static final String[] ODD_TEXTS = {
-        "\"two, cells\"", "\"say \"\"so\"\"\"", "\"two\nlines\"", "\"two\r\nlines\"", "stray\"mark", "\"open", "tab\there",
-        "\u0007bell", "\u0085next", "\u00a0", "\ufffd", "東京", "\uD83C\uDFED", "\u007f", "more,cells", "\ufeffmark"
+        "\"two, cells\"",
+        "\"say \"\"so\"\"\"",
+        "\"two\nlines\"",
+        "\"two\r\nlines\"",
+        "stray\"mark",
+        "\"open",
+        "tab\there",
+        "\u0007bell",
+        "\u0085next",
+        "\u00a0",
+        "\ufffd",
+        "東京",
+        "\uD83C\uDFED",
+        "\u007f",
+        "more,cells",
+        "\ufeffmark"
     };
     private static final String[] ENDS = {"\n", "\r\n", "\r"};
     private static final char[] SEPARATORS = {',', ',', ';', '\t', '|'};
@@ -74,36 +109,56 @@ class PlainRowsTest {
         StringBuilder audiograms = new StringBuilder(Csv.AUDIOGRAM_HEADER.strip()).append(",remark\n");
         for (int i = 0; i < 9_000; i++) {
             String remark = i % 1000 == 7 ? "x".repeat(300_000 + i) : i % 50 == 3 ? "\"a\r\nb\"" : "y".repeat(i % 90);
-            audiograms.append("001,").append(2000 + i % 26).append("-0").append(1 + i % 9).append("-1").append(i % 10);
-            audiograms.append(i % 3 == 0 ? ",annual" : ",exit").append(Csv.LEVELS).append(',').append(remark);
+            audiograms
+                    .append("001,")
+                    .append(2000 + i % 26)
+                    .append("-0")
+                    .append(1 + i % 9)
+                    .append("-1")
+                    .append(i % 10);
+            audiograms
+                    .append(i % 3 == 0 ? ",annual" : ",exit")
+                    .append(Csv.LEVELS)
+                    .append(',')
+                    .append(remark);
             audiograms.append(ENDS[i % 3]);
         }
         byte[] roster = (Csv.ROSTER_HEADER + "001,1960-01-01,F\n").getBytes(StandardCharsets.UTF_8);
-        Outcome outcome =
-                readBothWays(roster, audiograms.toString().getBytes(StandardCharsets.UTF_8), decisions());
+        Outcome outcome = readBothWays(roster, audiograms.toString().getBytes(StandardCharsets.UTF_8), decisions());
         assertThat(outcome.usable()).isTrue();
     }
 
     /** Without this the other tests would hold with nothing ever taken as bytes. */
     @Test
     void plainRowsAreTakenAndOthersAreNot() throws IOException {
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Núñez\n")).isTrue();
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Núñez\r\n\n")).isTrue();
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,\"Vale\"\n")).isFalse();
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,maybe,Vale\n")).isFalse();
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Vale,\n")).isFalse();
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes\n")).isFalse();
-        assertThat(isTaken("001,2026-07-01,annual" + Csv.LEVELS + ",14.5,yes,Vale\n")).isFalse();
-        assertThat(isTaken("001,1959-12-31,annual" + Csv.LEVELS + ",14.5,yes,Vale\n")).isFalse();
-        assertThat(isTaken("002,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Vale\n")).isFalse();
-        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Vale")).isFalse();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Núñez\n"))
+                .isTrue();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Núñez\r\n\n"))
+                .isTrue();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,\"Vale\"\n"))
+                .isFalse();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,maybe,Vale\n"))
+                .isFalse();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Vale,\n"))
+                .isFalse();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes\n"))
+                .isFalse();
+        assertThat(isTaken("001,2026-07-01,annual" + Csv.LEVELS + ",14.5,yes,Vale\n"))
+                .isFalse();
+        assertThat(isTaken("001,1959-12-31,annual" + Csv.LEVELS + ",14.5,yes,Vale\n"))
+                .isFalse();
+        assertThat(isTaken("002,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Vale\n"))
+                .isFalse();
+        assertThat(isTaken("001,2025-03-01,annual" + Csv.LEVELS + ",14.5,yes,Vale"))
+                .isFalse();
     }
 
     private static boolean isTaken(String row) throws IOException {
         PopulationBuilder population = new PopulationBuilder();
-        population.setBirthDay(population.worker("001"), (int) LocalDate.of(1960, 1, 1).toEpochDay());
-        SourceFile file =
-                Csv.file("audiograms.csv", Csv.AUDIOGRAM_HEADER.strip() + ",hours_since_noise,protectors_worn,tester\n" + row);
+        population.setBirthDay(
+                population.worker("001"), (int) LocalDate.of(1960, 1, 1).toEpochDay());
+        SourceFile file = Csv.file(
+                "audiograms.csv", Csv.AUDIOGRAM_HEADER.strip() + ",hours_since_noise,protectors_worn,tester\n" + row);
         try {
             new TableReader<>(Table.AUDIOGRAMS, AudiogramColumn.values(), file, ProblemSink.ignoring())
                     .read(
@@ -129,7 +184,8 @@ class PlainRowsTest {
         ProblemList expectedProblems = new ProblemList();
         Intake expected;
         try {
-            expected = Intake.read(files, Csv.AS_OF, ExistingRecords.none(), expectedProblems, Intake.Bytes.NEVER_TAKEN);
+            expected =
+                    Intake.read(files, Csv.AS_OF, ExistingRecords.none(), expectedProblems, Intake.Bytes.NEVER_TAKEN);
         } catch (UnusableFileException unusable) {
             assertThatExceptionOfType(UnusableFileException.class)
                     .isThrownBy(() -> Intake.read(files, Csv.AS_OF, problems))
@@ -162,7 +218,8 @@ class PlainRowsTest {
         List<String> places = new ArrayList<>();
         for (int worker = 0; worker < population.workerCount(); worker++) {
             int number = population.numberInBuilder(worker);
-            places.add(population.workerId(worker) + " at " + intake.siteOf(number) + ", " + intake.departmentOf(number));
+            places.add(
+                    population.workerId(worker) + " at " + intake.siteOf(number) + ", " + intake.departmentOf(number));
         }
         return places;
     }
@@ -170,8 +227,16 @@ class PlainRowsTest {
     private byte[] roster(int oneOddIn) {
         List<String> columns = new ArrayList<>(List.of("worker_id", "birth_date", "sex"));
         for (String column : List.of(
-                "family_name", "hire_date", "end_date", "site", "department", "twa_dba", "enrolled_from", "email",
-                "language", "shoe_size")) {
+                "family_name",
+                "hire_date",
+                "end_date",
+                "site",
+                "department",
+                "twa_dba",
+                "enrolled_from",
+                "email",
+                "language",
+                "shoe_size")) {
             if (random.nextInt(3) > 0) {
                 columns.add(column);
             }
@@ -180,8 +245,10 @@ class PlainRowsTest {
     }
 
     private byte[] audiograms(int oneOddIn) {
-        List<String> columns = new ArrayList<>(List.of(Csv.AUDIOGRAM_HEADER.strip().split(",")));
-        for (String column : List.of("hours_since_noise", "protectors_worn", "tester", "instrument", "remark", "booth")) {
+        List<String> columns =
+                new ArrayList<>(List.of(Csv.AUDIOGRAM_HEADER.strip().split(",")));
+        for (String column :
+                List.of("hours_since_noise", "protectors_worn", "tester", "instrument", "remark", "booth")) {
             if (random.nextInt(3) > 0) {
                 columns.add(column);
             }
@@ -233,7 +300,8 @@ class PlainRowsTest {
             case "birth_date", "hire_date", "end_date", "enrolled_from" -> pick(DATES, ODD_DATES, odd);
             case "sex" -> pick(new String[] {"F", "M", ""}, new String[] {"f", "x", " M"}, odd);
             case "language" -> pick(new String[] {"en", "es", ""}, new String[] {"EN", "fr"}, odd);
-            case "twa_dba" -> pick(new String[] {"", "85", "90.5", "139.9"}, new String[] {"140", "140.1", "141", "loud"}, odd);
+            case "twa_dba" ->
+                pick(new String[] {"", "85", "90.5", "139.9"}, new String[] {"140", "140.1", "141", "loud"}, odd);
             case "purpose" -> pick(PURPOSES, ODD_PURPOSES, odd);
             case "hours_since_noise" -> pick(HOURS, ODD_HOURS, odd);
             case "protectors_worn" -> pick(new String[] {"yes", "no", ""}, new String[] {"Yes", "y", "true"}, odd);

@@ -19,6 +19,7 @@ import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.roster.WorkerDetails;
 
 /** Judged records of an invented worker, born on 1 January 1990. */
@@ -37,7 +38,7 @@ final class Records {
         var builder = new Audiogram.Builder(LocalDate.parse(day), purpose);
         Arrays.stream(Frequency.values())
                 .forEach(frequency -> builder.set(Ear.LEFT, frequency, left).set(Ear.RIGHT, frequency, right));
-        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "");
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT);
         tests.add(new RecordedTest(tests.size(), 1, builder.build(), facts));
         return this;
     }
@@ -81,6 +82,7 @@ final class Records {
                         .toList(),
                 history,
                 Judge.judge(history, JudgingOptions.asOf(today)),
-                RuleSets.OSHA);
+                RuleSets.OSHA,
+                List.of());
     }
 }

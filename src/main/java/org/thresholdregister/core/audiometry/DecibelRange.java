@@ -55,12 +55,38 @@ public final class DecibelRange {
                 boundedAbove && other.boundedBelow ? highest - other.lowest : 0);
     }
 
-    /** All the values that the larger of two quantities may have. */
-    public DecibelRange largerOf(DecibelRange other) {
-        boolean below = boundedBelow || other.boundedBelow;
-        boolean above = boundedAbove && other.boundedAbove;
-        int larger = !boundedBelow ? other.lowest : !other.boundedBelow ? lowest : Math.max(lowest, other.lowest);
-        return new DecibelRange(below, below ? larger : 0, above, above ? Math.max(highest, other.highest) : 0);
+    /** That many times the quantity; {@code factor} is positive. */
+    public DecibelRange times(int factor) {
+        return new DecibelRange(boundedBelow, lowest * factor, boundedAbove, highest * factor);
+    }
+
+    /** The larger of two quantities. */
+    public DecibelRange max(DecibelRange other) {
+        return other.negated().min(negated()).negated();
+    }
+
+    /** The smaller of two quantities. */
+    public DecibelRange min(DecibelRange other) {
+        boolean below = boundedBelow && other.boundedBelow;
+        int most = boundedAbove && (!other.boundedAbove || highest < other.highest) ? highest : other.highest;
+        return new DecibelRange(
+                below,
+                below ? Math.min(lowest, other.lowest) : 0,
+                boundedAbove || other.boundedAbove,
+                boundedAbove || other.boundedAbove ? most : 0);
+    }
+
+    /** The quantity where every value under {@code least} counts as {@code least}, every one over {@code most} as that. */
+    public DecibelRange limitedTo(int least, int most) {
+        return new DecibelRange(
+                true,
+                boundedBelow ? Math.clamp(lowest, least, most) : least,
+                true,
+                boundedAbove ? Math.clamp(highest, least, most) : most);
+    }
+
+    private DecibelRange negated() {
+        return new DecibelRange(boundedAbove, -highest, boundedBelow, -lowest);
     }
 
     /** Whether the quantity is that many dB or more. */

@@ -36,4 +36,13 @@ public enum Answer {
     public static Answer allOf(Stream<Answer> answers) {
         return answers.reduce(YES, Answer::and);
     }
+
+    /** The answer to the opposite question. */
+    public Answer not() {
+        return switch (this) {
+            case YES -> NO;
+            case NO -> YES;
+            case UNDECIDED -> UNDECIDED;
+        };
+    }
 }

@@ -47,7 +47,7 @@ final class Changes {
                 Optional.of(earlier),
                 frequencies.stream()
                         .map(frequency -> at(frequency, ear, earlier, later))
-                        .reduce(DecibelRange::largerOf)
+                        .reduce(DecibelRange::max)
                         .orElse(DecibelRange.UNKNOWN));
     }
 

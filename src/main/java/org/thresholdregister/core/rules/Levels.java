@@ -28,7 +28,7 @@ final class Levels {
                 Optional.empty(),
                 frequencies.stream()
                         .map(frequency -> test.threshold(ear, frequency).range())
-                        .reduce(DecibelRange::largerOf)
+                        .reduce(DecibelRange::max)
                         .orElse(DecibelRange.UNKNOWN));
     }
 

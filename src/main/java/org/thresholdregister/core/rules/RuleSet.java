@@ -18,6 +18,7 @@ import org.thresholdregister.core.regulation.Citation;
  * @param retest empty where the rule set knows no retest
  * @param notice empty where the rule set asks for none
  * @param revision how persistent changes are told for the revision of a baseline
+ * @param quiet the time away from noise before a test
  * @param tests when the first and the next test are due
  * @param furtherRules read beside the shift; their answers never mix with its counts
  * @param paragraphs what each step of judging rests on
@@ -35,6 +36,7 @@ public record RuleSet(
         Optional<NoticeRule> notice,
         RecordingRule recording,
         RevisionRule revision,
+        QuietRule quiet,
         TestSchedule tests,
         List<Rule> furtherRules,
         Map<Step, Citation> paragraphs,

@@ -8,10 +8,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.thresholdregister.core.aging.AgeTables;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.regulation.Citation;
 import org.thresholdregister.core.rules.Deadline.CalendarDays;
 import org.thresholdregister.core.rules.Deadline.Months;
@@ -35,6 +37,9 @@ public final class RuleSets {
             ThresholdShift.STANDARD,
             new Reference.Baseline(),
             Optional.of(AgeTables.OSHA_APPENDIX_F));
+
+    private static final QuietRule OSHA_QUIET =
+            QuietRule.beforeBaseline(14, true, "29 CFR 1910.95(g)(5)(iii)", LOOKED_UP);
 
     public static final RuleSet OSHA = osha();
 
@@ -127,6 +132,7 @@ public final class RuleSets {
                 Optional.of(new NoticeRule(new CalendarDays(21), Occasion.SHIFT)),
                 new RecordingRule.ShiftAndLevel(Limit.atLeast(25), new CalendarDays(7), new CalendarDays(30)),
                 RevisionRule.GUIDE,
+                OSHA_QUIET,
                 TestSchedule.every(new Months(6), new Months(12)),
                 List.of(),
                 paragraphs(
@@ -209,6 +215,7 @@ public final class RuleSets {
                         new ShiftCriterion.Mean(Frequency.AVERAGED, Limit.atLeast(25), Direction.WORSE),
                         new WorkingDays(10)),
                 RevisionRule.GUIDE,
+                QuietRule.beforeBaseline(14, true, "30 CFR 62.170(a)(2)", FROM_MEMORY),
                 TestSchedule.every(new Months(6), new Months(12)),
                 List.of(),
                 paragraphs(
@@ -288,6 +295,7 @@ public final class RuleSets {
                 Optional.of(new NoticeRule(new CalendarDays(settings.value("notice-days")), Occasion.SHIFT)),
                 new RecordingRule.ShiftAndLevel(Limit.atLeast(25), new WorkingDays(7), new WorkingDays(7)),
                 RevisionRule.GUIDE,
+                QuietRule.beforeBaseline(14, true, "49 CFR 227.109(e)", FROM_MEMORY),
                 TestSchedule.every(new Months(6), new CalendarDays(450)),
                 List.of(),
                 paragraphs(
@@ -364,6 +372,12 @@ public final class RuleSets {
                 Optional.of(new NoticeRule(new CalendarDays(settings.value("notice-days")), Occasion.CONFIRMED_SHIFT)),
                 new RecordingRule.None(),
                 RevisionRule.GUIDE,
+                new QuietRule(
+                        12,
+                        false,
+                        Set.of(TestPurpose.BASELINE, TestPurpose.RETEST),
+                        new Citation("NIOSH Publication 98-126 (1998)"),
+                        FROM_MEMORY),
                 TestSchedule.every(new CalendarDays(30), new Months(12)),
                 List.of(Rules.FIFTEEN_TWICE_500_6000),
                 paragraphs(
@@ -417,6 +431,7 @@ public final class RuleSets {
                 Optional.of(new NoticeRule(new CalendarDays(21), Occasion.SHIFT)),
                 new RecordingRule.None(),
                 RevisionRule.GUIDE,
+                QuietRule.beforeBaseline(14, false, "DoDI 6055.12 (training slides of 2003)", LOOKED_UP),
                 TestSchedule.every(new CalendarDays(settings.value("baseline-days")), new Months(12)),
                 List.of(
                         Rules.dodNegativeShift(settings.value("negative-shift-db")),
@@ -466,6 +481,7 @@ public final class RuleSets {
                 Optional.empty(),
                 new RecordingRule.None(),
                 RevisionRule.GUIDE,
+                QuietRule.beforeBaseline(16, false, "practice in the United Kingdom", FROM_MEMORY),
                 new TestSchedule(new Months(0), new Months(12), 2, new Months(36)),
                 List.of(Rules.L108_SUM, Rules.l108Rapid(rapid), Rules.L108_UNILATERAL, Rules.l108Category(rapid)),
                 paragraphs(
@@ -513,6 +529,7 @@ public final class RuleSets {
                 Optional.empty(),
                 new RecordingRule.None(),
                 RevisionRule.GUIDE,
+                OSHA_QUIET,
                 new TestSchedule(new Months(6), new Months(12), 1, new Months(24)),
                 List.of(Rules.ALBERTA_ABNORMAL_SHIFT, Rules.ALBERTA_ABNORMAL_AUDIOGRAM),
                 paragraphs(Step.SHIFT, "Alberta OHS Code Part 16; Manitoba Reg. 217/2006 (number from memory)"),
@@ -544,6 +561,7 @@ public final class RuleSets {
                 Optional.empty(),
                 new RecordingRule.None(),
                 RevisionRule.GUIDE,
+                OSHA_QUIET,
                 TestSchedule.every(new Months(6), new Months(12)),
                 List.of(Rules.AAO_BASELINE, Rules.AAO_PERIODIC),
                 paragraphs(Step.SHIFT, "AAO-HNS referral criteria (1983, 1997; from memory)"),
@@ -575,6 +593,7 @@ public final class RuleSets {
                 Optional.empty(),
                 new RecordingRule.None(),
                 RevisionRule.GUIDE,
+                OSHA_QUIET,
                 TestSchedule.every(new Months(6), new Months(12)),
                 List.of(Rules.FIFTEEN_TWICE_500_6000, Rules.FIFTEEN_TWICE_1_4K, Rules.TEN_AVERAGE_TWICE),
                 paragraphs(Step.SHIFT, "Royster 1992, for NIOSH (abstract)"),

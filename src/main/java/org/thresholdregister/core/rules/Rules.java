@@ -6,12 +6,18 @@ import static org.thresholdregister.core.audiometry.Frequency.HZ_3000;
 import static org.thresholdregister.core.audiometry.Frequency.HZ_4000;
 import static org.thresholdregister.core.audiometry.Frequency.HZ_500;
 import static org.thresholdregister.core.audiometry.Frequency.HZ_6000;
+import static org.thresholdregister.core.meaning.referral.ReferralCriterion.BASELINE_DIFFERENCE_HIGH;
+import static org.thresholdregister.core.meaning.referral.ReferralCriterion.BASELINE_DIFFERENCE_LOW;
+import static org.thresholdregister.core.meaning.referral.ReferralCriterion.BASELINE_LEVEL;
+import static org.thresholdregister.core.meaning.referral.ReferralCriterion.WORSENING_HIGH;
+import static org.thresholdregister.core.meaning.referral.ReferralCriterion.WORSENING_LOW;
 import static org.thresholdregister.core.regulation.Provenance.FROM_MEMORY;
 import static org.thresholdregister.core.regulation.Provenance.LOOKED_UP;
 import static org.thresholdregister.core.regulation.Provenance.UNVERIFIED;
 
 import java.util.List;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.meaning.referral.ReferralCriterion;
 import org.thresholdregister.core.regulation.Citation;
 import org.thresholdregister.core.rules.Criterion.AnyLevel;
 import org.thresholdregister.core.rules.Criterion.AnyOf;
@@ -172,9 +178,9 @@ final class Rules {
             "aao_baseline",
             "referral by level or difference",
             new EitherEar(new AnyOf(List.of(
-                    new MeanLevel(List.of(HZ_500, HZ_1000, HZ_2000, HZ_3000), Limit.moreThan(25)),
-                    new WorseThanOtherEar(LOW, Limit.moreThan(15)),
-                    new WorseThanOtherEar(HIGH, Limit.moreThan(30))))),
+                    new MeanLevel(BASELINE_LEVEL.frequencies(), limit(BASELINE_LEVEL)),
+                    new WorseThanOtherEar(BASELINE_DIFFERENCE_LOW.frequencies(), limit(BASELINE_DIFFERENCE_LOW)),
+                    new WorseThanOtherEar(BASELINE_DIFFERENCE_HIGH.frequencies(), limit(BASELINE_DIFFERENCE_HIGH))))),
             "a mean level of more than 25 dB at 500, 1000, 2000 and 3000 Hz in either ear, or a mean difference between"
                     + " the ears of more than 15 dB at 500, 1000 and 2000 Hz or of more than 30 dB at 3000, 4000 and"
                     + " 6000 Hz",
@@ -183,8 +189,8 @@ final class Rules {
             FROM_MEMORY);
 
     static final ShiftCriterion AAO_PERIODIC_SHIFT = new ShiftCriterion.AnyOf(List.of(
-            new ShiftCriterion.Mean(LOW, Limit.moreThan(15), Direction.WORSE),
-            new ShiftCriterion.Mean(HIGH, Limit.moreThan(20), Direction.WORSE)));
+            new ShiftCriterion.Mean(WORSENING_LOW.frequencies(), limit(WORSENING_LOW), Direction.WORSE),
+            new ShiftCriterion.Mean(WORSENING_HIGH.frequencies(), limit(WORSENING_HIGH), Direction.WORSE)));
 
     static final Rule AAO_PERIODIC = new Rule(
             "aao_periodic",
@@ -197,4 +203,8 @@ final class Rules {
             FROM_MEMORY);
 
     private Rules() {}
+
+    private static Limit limit(ReferralCriterion criterion) {
+        return Limit.moreThan(criterion.moreThanDecibels());
+    }
 }

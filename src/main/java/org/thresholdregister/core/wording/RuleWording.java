@@ -55,17 +55,29 @@ public final class RuleWording {
         };
     }
 
+    /** {@code Right ear, early warning: yes}. */
+    public static String heading(Finding finding) {
+        return asked(finding) + ": " + answer(finding.verdict());
+    }
+
+    private static String asked(Finding finding) {
+        return Words.capitalised(Words.ears(finding.ears())) + ", "
+                + finding.rule().name();
+    }
+
+    private static String answer(Verdict verdict) {
+        return switch (verdict) {
+            case Verdict.Answered answered -> Words.answer(answered.answer());
+            case Verdict.Category category ->
+                category.isDecided()
+                        ? "category " + category.lowest()
+                        : "undecided, from category " + category.lowest() + " to " + category.highest();
+        };
+    }
+
     /** The answer with what was asked: "Left ear, early warning (15 dB or more …): yes." */
     private static String verdict(Finding finding) {
-        return Words.capitalised(Words.ears(finding.ears())) + ", "
-                + finding.rule().name() + " (" + finding.rule().explained() + "): "
-                + switch (finding.verdict()) {
-                    case Verdict.Answered answered -> Words.answer(answered.answer()) + ".";
-                    case Verdict.Category category ->
-                        category.isDecided()
-                                ? "category " + category.lowest() + "."
-                                : "undecided, from category " + category.lowest() + " to " + category.highest() + ".";
-                };
+        return asked(finding) + " (" + finding.rule().explained() + "): " + answer(finding.verdict()) + ".";
     }
 
     private static boolean callsForSomething(Verdict verdict) {

@@ -32,6 +32,9 @@ class PreviewStep extends Step {
             addComponentAsFirst(first);
         }
         add(new CountsTable(preview));
+        if (!preview.doubts().isEmpty()) {
+            add(new DoubtsTable(preview.doubts()));
+        }
         var buttons = new Div();
         buttons.addClassName("tr-buttons");
         if (!preview.counts().changeNothing()) {

@@ -18,6 +18,7 @@ import java.util.List;
 import org.thresholdregister.audiograms.TestFacts;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.review.TestStory;
@@ -86,6 +87,7 @@ class HistorySection extends Section {
                                 + Words.day(story.audiogram().date()));
         var test = new NativeTableHeaderCell(
                 choose, new Span(Words.purpose(story.audiogram().purpose())));
+        ValiditySection.mark(story).ifPresent(test::add);
         test.getElement().setAttribute("scope", "row");
         var row = new NativeTableRow(test, new NativeTableCell(found(story)));
         for (Ear ear : AudiogramComparison.EARS) {
@@ -118,6 +120,12 @@ class HistorySection extends Section {
         addIfGiven(parts, "by ", facts.tester());
         addIfGiven(parts, "on ", facts.instrument());
         addIfGiven(parts, "with ", facts.transducer());
+        for (Ear ear : AudiogramComparison.EARS) {
+            Threshold second = facts.repeatAt1000Hz().of(ear);
+            if (!second.equals(Threshold.notGiven())) {
+                parts.add("second reading at 1000 Hz, " + Words.ear(ear) + ": " + Words.threshold(second));
+            }
+        }
         String made = parts.isEmpty() ? "" : Words.capitalised(String.join(", ", parts)) + ".";
         return facts.remark().isEmpty() ? made : (made + " " + Words.capitalised(facts.remark())).strip();
     }

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.thresholdregister.core.audiometry.MeanOfThree;
 import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.wording.Counted;
+import org.thresholdregister.core.wording.ValidityWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.ui.Dates;
@@ -65,8 +67,12 @@ final class ShiftColumns {
         return People.cell(row.givenName(), row.familyName(), row.workerId(), row.site(), row.department());
     }
 
+    /** Doubts only: nearly every test that shows a shift has the note that it is worse than the one before. */
     private static ListCell test(ShiftRow row) {
-        return ListCell.figures(Dates.onScreen(row.testDate())).withNote(Words.purpose(row.purpose()));
+        String purpose = Words.purpose(row.purpose());
+        FlagCount doubts = row.flags().withoutNotes();
+        return ListCell.figures(Dates.onScreen(row.testDate()))
+                .withNote(doubts.isNone() ? purpose : purpose + ", " + ValidityWords.count(doubts));
     }
 
     private static ListCell mean(OptionalInt sum) {

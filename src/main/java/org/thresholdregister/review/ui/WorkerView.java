@@ -28,6 +28,7 @@ import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.OpeningSentence;
 import org.thresholdregister.review.TestStory;
 import org.thresholdregister.review.WhatChanged;
+import org.thresholdregister.review.WhatItMeans;
 import org.thresholdregister.review.WorkerRecord;
 import org.thresholdregister.review.WorkerRecordService;
 import org.thresholdregister.roster.WorkerDetails;
@@ -95,9 +96,12 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         add(
                 audiogram,
                 new HistorySection(choice, () -> audiogram.scrollIntoView()),
+                new ValiditySection(choice),
                 new DeterminationSection(stories),
                 new FollowUpSection(record),
                 new DecisionSection(record.decisions(), enter));
+        WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
+        add(new UnderRulesSection(record));
     }
 
     private static LeadSentence lead(WorkerRecord record) {

@@ -40,6 +40,35 @@ class DecibelRangeTest {
                 (a, b) -> a.openAbove || b.openBelow);
     }
 
+    @Test
+    void theLargerOfTwoHoldsTheLargerOfTheMembers() {
+        checkAgainstMembers(
+                DecibelRange::max,
+                Math::max,
+                (a, b) -> a.openBelow && b.openBelow,
+                (a, b) -> a.openAbove || b.openAbove);
+    }
+
+    @Test
+    void theSmallerOfTwoHoldsTheSmallerOfTheMembers() {
+        checkAgainstMembers(
+                DecibelRange::min,
+                Math::min,
+                (a, b) -> a.openBelow || b.openBelow,
+                (a, b) -> a.openAbove && b.openAbove);
+    }
+
+    @Test
+    void aMultipleHoldsTheMultiplesOfTheMembers() {
+        checkAgainstMembers((a, b) -> a.times(3), (a, b) -> 3 * a, (a, b) -> a.openBelow, (a, b) -> a.openAbove);
+    }
+
+    @Test
+    void aLimitCutsTheMembersOff() {
+        checkAgainstMembers(
+                (a, b) -> a.limitedTo(-2, 5), (a, b) -> Math.clamp(a, -2, 5), (a, b) -> false, (a, b) -> false);
+    }
+
     private interface RangeOperator {
         DecibelRange apply(DecibelRange one, DecibelRange other);
     }

@@ -122,7 +122,7 @@ class RuleSetVectorsTest {
         if (shift.criterion() instanceof ShiftCriterion.AnyFrequency any) {
             return any.frequencies().stream()
                     .map(frequency -> shift.at(frequency).corrected())
-                    .reduce(DecibelRange::largerOf)
+                    .reduce(DecibelRange::max)
                     .map(largest -> number(largest.exact()))
                     .orElse("");
         }
