@@ -23,7 +23,6 @@ final class PlainWorkers implements PlainRows {
     /** Those that the file has. */
     private final RosterColumn[] columns;
 
-
     /** @param lastDay nobody was born after it */
     PlainWorkers(PlainRow<RosterColumn> row, int lastDay, PopulationBuilder population, WorkerRegister register) {
         this.row = row;
