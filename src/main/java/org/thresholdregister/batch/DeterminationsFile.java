@@ -56,12 +56,21 @@ final class DeterminationsFile implements Closeable {
 
     DeterminationsFile(Path path, JudgingOptions options) throws IOException {
         this.options = options;
-        withReference = options.baselineRevision() == BaselineRevision.APPLY;
+        withReference = withReference(options);
+        file = new CsvFile(path, columns(options));
+    }
+
+    static String[] columns(JudgingOptions options) {
         List<String> columns = new ArrayList<>(Arrays.asList(COLUMNS));
-        if (withReference) {
+        if (withReference(options)) {
             columns.addAll(Arrays.asList(REFERENCE_COLUMNS));
         }
-        file = new CsvFile(path, columns.toArray(String[]::new));
+        return columns.toArray(String[]::new);
+    }
+
+    /** Whether the file says what the shift is measured from for the log. */
+    static boolean withReference(JudgingOptions options) {
+        return options.baselineRevision() == BaselineRevision.APPLY;
     }
 
     void write(String workerId, Determination determination) {

@@ -2,17 +2,21 @@ package org.thresholdregister.batch;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.columnar.ColumnarJudge;
+import org.thresholdregister.core.columnar.JudgedPopulation;
+import org.thresholdregister.core.columnar.Population;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Judge;
@@ -21,6 +25,7 @@ import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.regulation.Provenance;
 import org.thresholdregister.core.rules.Finding;
+import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.summary.CountedTest;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.SummaryRow;
@@ -29,6 +34,7 @@ import org.thresholdregister.core.wording.ProposalWording;
 import org.thresholdregister.core.wording.RuleWording;
 import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Working;
+import org.thresholdregister.intake.ConditionsOfTests;
 import org.thresholdregister.intake.Effect;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.Intake;
@@ -42,7 +48,20 @@ final class Evaluation {
     /** What was done, for a closing line. */
     record Result(int workers, int determinations, Map<Effect, Integer> problems) {}
 
+    /**
+     * All that counts of the files, and the smallest group that each worker belongs to.
+     *
+     * @param conditions under which tests were made, where doubts about them are wanted
+     */
+    private record Register(Population population, List<Group> groups, Optional<ConditionsOfTests> conditions) {}
+
+    private static final String DETERMINATIONS = "determinations.csv";
+    private static final String FOLLOW_UPS = "followups.csv";
+    private static final String[] FOLLOW_UP_COLUMNS = {"worker_id", "kind", "due_date", "test_date", "ears", "state"};
     private static final String PROPOSALS = "baseline-proposals.csv";
+    private static final String[] PROPOSAL_COLUMNS = {
+        "worker_id", "ear", "kind", "from_date", "to_date", "evidence_dates", "reason"
+    };
     private static final String WORKINGS = "workings.csv";
     private static final String FINDINGS = "findings.csv";
     private static final String VALIDITY = "validity.csv";
@@ -67,11 +86,15 @@ final class Evaluation {
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
     Result run(FileSet files) throws IOException, UnusableFileException {
         try (ProblemSpool problems = new ProblemSpool(Path.of(System.getProperty("java.io.tmpdir")))) {
-            Intake intake = Intake.read(files, options.asOf(), problems);
+            Register register = read(files, problems);
             Files.createDirectories(folder);
             removeOptionalFilesOfAnEarlierRun();
             writeProblems(problems);
-            judge(intake, files);
+            if (canBeJudgedInColumns()) {
+                judgeInColumns(register);
+            } else {
+                judge(register);
+            }
             writeSummary(summary.rows());
             return new Result(workers, determinations, problemsByEffect);
         }
@@ -84,24 +107,82 @@ final class Evaluation {
         }
     }
 
-    private void judge(Intake intake, FileSet files) throws IOException, UnusableFileException {
-        try (ResultFiles results = new ResultFiles(intake, files);
-                Stream<WorkerHistory> histories = intake.histories()) {
-            histories.forEach(history -> {
+    /** What of the files was read is let go of here, so that judging finds the room. */
+    private Register read(FileSet files, ProblemSpool problems) throws IOException, UnusableFileException {
+        Intake intake = Intake.read(files, options.asOf(), problems);
+        Population population = intake.population();
+        Map<Group, Group> known = new HashMap<>();
+        Group[] groups = new Group[population.workerCount()];
+        for (int worker = 0; worker < groups.length; worker++) {
+            int number = population.numberInBuilder(worker);
+            Group group = Group.of(given(intake.siteOf(number)), given(intake.departmentOf(number)));
+            groups[worker] = known.computeIfAbsent(group, same -> same);
+        }
+        return new Register(
+                population,
+                List.of(groups),
+                withValidity ? Optional.of(ConditionsOfTests.read(files, options.asOf(), intake)) : Optional.empty());
+    }
+
+    /** Sentences and findings are made of what each worker's judgement rests on; columns hold the answers of one rule set. */
+    private boolean canBeJudgedInColumns() {
+        return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings && !withValidity;
+    }
+
+    private void judgeInColumns(Register register) throws IOException {
+        JudgedPopulation judged = ColumnarJudge.judge(register.population, options);
+        try (OutputStream determinationRows = Files.newOutputStream(folder.resolve(DETERMINATIONS));
+                OutputStream followUpRows = Files.newOutputStream(folder.resolve(FOLLOW_UPS))) {
+            RowBytes.of(DeterminationsFile.columns(options)).writeTo(determinationRows);
+            RowBytes.of(FOLLOW_UP_COLUMNS).writeTo(followUpRows);
+            determinations =
+                    new ColumnarResults(judged, register.groups, determinationRows, followUpRows).writeTo(summary);
+        }
+        workers = register.population.workerCount();
+        if (options.baselineRevision() != BaselineRevision.OFF) {
+            writeProposals(judged);
+        }
+    }
+
+    private void writeProposals(JudgedPopulation judged) throws IOException {
+        try (CsvFile file = file(PROPOSALS, PROPOSAL_COLUMNS)) {
+            for (int worker = 0; worker < workers; worker++) {
+                for (BaselineChange proposal : judged.proposals(worker)) {
+                    writeProposal(file, judged.population().workerId(worker), proposal);
+                }
+            }
+        }
+    }
+
+    private void judge(Register register) throws IOException {
+        Population population = register.population;
+        try (ResultFiles results = new ResultFiles(register)) {
+            for (int worker = 0; worker < population.workerCount(); worker++) {
+                WorkerHistory history = population.history(worker);
                 WorkerJudgement judgement = Judge.judge(history, options);
-                String workerId = history.worker().workerId();
-                results.write(history, judgement);
+                results.write(worker, history, judgement);
                 summary.add(
-                        Group.of(given(intake.siteOf(workerId)), given(intake.departmentOf(workerId))),
+                        register.groups.get(worker),
                         judgement.determinations().stream().map(CountedTest::of).toList());
                 workers++;
                 determinations += judgement.determinations().size();
-            });
+            }
         }
     }
 
     private static Optional<String> given(String text) {
         return Optional.of(text).filter(some -> !some.isEmpty());
+    }
+
+    private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
+        file.write(
+                workerId,
+                proposal.ear().word(),
+                proposal.kind().word(),
+                proposal.from().date().toString(),
+                proposal.to().date().toString(),
+                proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),
+                ProposalWording.reason(proposal));
     }
 
     private void writeProblems(ProblemSpool problems) throws IOException {
@@ -140,13 +221,11 @@ final class Evaluation {
     /** The files that grow worker by worker. */
     private final class ResultFiles implements Closeable {
         private final DeterminationsFile determinationRows =
-                new DeterminationsFile(folder.resolve("determinations.csv"), options);
-        private final CsvFile followUps =
-                file("followups.csv", "worker_id", "kind", "due_date", "test_date", "ears", "state");
+                new DeterminationsFile(folder.resolve(DETERMINATIONS), options);
+        private final CsvFile followUps = file(FOLLOW_UPS, FOLLOW_UP_COLUMNS);
         private final Optional<CsvFile> proposals = options.baselineRevision() == BaselineRevision.OFF
                 ? Optional.empty()
-                : Optional.of(file(
-                        PROPOSALS, "worker_id", "ear", "kind", "from_date", "to_date", "evidence_dates", "reason"));
+                : Optional.of(file(PROPOSALS, PROPOSAL_COLUMNS));
         private final Optional<CsvFile> workings = withWorkings
                 ? Optional.of(file(WORKINGS, "worker_id", "test_date", "purpose", "ear", "step", "sentence", "source"))
                 : Optional.empty();
@@ -169,20 +248,20 @@ final class Evaluation {
 
         private final Optional<ValidityFile> flags;
 
-        ResultFiles(Intake intake, FileSet files) throws IOException, UnusableFileException {
-            flags = withValidity
+        ResultFiles(Register register) throws IOException {
+            flags = register.conditions.isPresent()
                     ? Optional.of(new ValidityFile(
                             file(VALIDITY, ValidityFile.COLUMNS),
-                            intake,
-                            files,
-                            options.asOf(),
+                            register.population,
+                            register.groups,
+                            register.conditions.get(),
                             options.ruleSet().quiet()))
                     : Optional.empty();
         }
 
-        void write(WorkerHistory history, WorkerJudgement judgement) {
+        void write(int worker, WorkerHistory history, WorkerJudgement judgement) {
             String workerId = history.worker().workerId();
-            flags.ifPresent(file -> file.write(history, judgement));
+            flags.ifPresent(file -> file.write(worker, history, judgement));
             for (Determination determination : judgement.determinations()) {
                 determinationRows.write(workerId, determination);
                 workings.ifPresent(file -> writeWorking(file, workerId, determination));
@@ -227,17 +306,6 @@ final class Evaluation {
                     finding.rule().provenance() == Provenance.UNVERIFIED ? "unverified" : "",
                     finding.rule().basis().place(),
                     RuleWording.of(finding).stream().map(Sentence::text).collect(Collectors.joining(" ")));
-        }
-
-        private static void writeProposal(CsvFile file, String workerId, BaselineChange proposal) {
-            file.write(
-                    workerId,
-                    proposal.ear().word(),
-                    proposal.kind().word(),
-                    proposal.from().date().toString(),
-                    proposal.to().date().toString(),
-                    proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),
-                    ProposalWording.reason(proposal));
         }
 
         @Override

@@ -8,20 +8,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.columnar.Population;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.QuietRule;
+import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.validity.SameDayTests;
 import org.thresholdregister.core.validity.TestFlags;
 import org.thresholdregister.core.validity.TestValidity;
 import org.thresholdregister.core.validity.ValidityFlag;
 import org.thresholdregister.core.wording.ValidityWords;
 import org.thresholdregister.intake.ConditionsOfTests;
-import org.thresholdregister.intake.FileSet;
-import org.thresholdregister.intake.Intake;
-import org.thresholdregister.intake.UnusableFileException;
 
 /**
  * {@code validity.csv}: one row for each flag of a test. What is written about a worker comes from the worker's tests,
@@ -35,49 +34,57 @@ final class ValidityFile implements Closeable {
     private record SiteDay(String site, LocalDate day) {}
 
     private final CsvFile file;
-    private final Intake intake;
+    private final Population population;
+    private final List<Group> groups;
     private final QuietRule quietTime;
     private final ConditionsOfTests conditions;
-    private final Map<SiteDay, List<String>> testedOn = new HashMap<>();
+    private final Map<SiteDay, List<Integer>> testedOn = new HashMap<>();
 
-    ValidityFile(CsvFile file, Intake intake, FileSet files, LocalDate asOf, QuietRule quietTime)
-            throws IOException, UnusableFileException {
+    /** @param groups of each worker of the population, by the worker's place in it */
+    ValidityFile(
+            CsvFile file,
+            Population population,
+            List<Group> groups,
+            ConditionsOfTests conditions,
+            QuietRule quietTime) {
         this.file = file;
-        this.intake = intake;
+        this.population = population;
+        this.groups = groups;
         this.quietTime = quietTime;
-        this.conditions = ConditionsOfTests.read(files, asOf, intake);
-        try (Stream<WorkerHistory> histories = intake.histories()) {
-            histories.forEach(this::note);
+        this.conditions = conditions;
+        for (int worker = 0; worker < population.workerCount(); worker++) {
+            note(worker);
         }
     }
 
-    private void note(WorkerHistory history) {
-        String workerId = history.worker().workerId();
-        String site = intake.siteOf(workerId);
-        history.audiograms().stream()
-                .map(Audiogram::date)
+    private void note(int worker) {
+        int noted = worker;
+        IntStream.range(population.firstTest(worker), population.endOfTests(worker))
+                .map(population::day)
                 .distinct()
-                .forEach(day -> testedOn.computeIfAbsent(new SiteDay(site, day), unseen -> new ArrayList<>())
-                        .add(workerId));
+                .forEach(day -> testedOn.computeIfAbsent(
+                                new SiteDay(groups.get(noted).site(), LocalDate.ofEpochDay(day)),
+                                unseen -> new ArrayList<>())
+                        .add(noted));
     }
 
-    void write(WorkerHistory history, WorkerJudgement judgement) {
+    void write(int worker, WorkerHistory history, WorkerJudgement judgement) {
         String workerId = history.worker().workerId();
         TestValidity validity = new TestValidity(
                 history,
                 judgement,
                 test -> conditions.of(workerId, test),
                 quietTime,
-                SameDayTests.in(day -> othersTestedOn(day, workerId)));
+                SameDayTests.in(day -> othersTestedOn(day, worker)));
         for (TestFlags flags : validity.ofAllTests()) {
             flags.flags().forEach(flag -> write(workerId, flags.test(), flag));
         }
     }
 
-    private List<WorkerHistory> othersTestedOn(LocalDate day, String workerId) {
-        return testedOn.getOrDefault(new SiteDay(intake.siteOf(workerId), day), List.of()).stream()
-                .filter(other -> !other.equals(workerId))
-                .flatMap(other -> intake.history(other).stream())
+    private List<WorkerHistory> othersTestedOn(LocalDate day, int worker) {
+        return testedOn.getOrDefault(new SiteDay(groups.get(worker).site(), day), List.of()).stream()
+                .filter(other -> other != worker)
+                .map(population::history)
                 .toList();
     }
 

@@ -19,7 +19,7 @@ import org.thresholdregister.intake.CellReader.Words;
 /** Reads an audiograms file row by row. Whether a test stands in it twice is for the receiver of the rows to see. */
 public final class AudiogramReader {
 
-    private static final BigDecimal MOST_HOURS = BigDecimal.valueOf(999_999);
+    static final BigDecimal MOST_HOURS = BigDecimal.valueOf(999_999);
     private static final Words<TestPurpose> PURPOSES = new Words<>(List.of(TestPurpose.values()), TestPurpose::word);
     private static final Words<Boolean> YES_NO = new Words<>(List.of(true, false), yes -> yes ? "yes" : "no");
 
@@ -43,7 +43,13 @@ public final class AudiogramReader {
      * @return how many rows the file has, blank ones not counted
      */
     public int read(SourceFile file, Consumer<AudiogramRow> rows) throws IOException, UnusableFileException {
-        return new TableReader<>(Table.AUDIOGRAMS, AudiogramColumn.values(), file, problems).read(row -> {
+        return read(file, (header, separator, encoding) -> PlainRows.NONE, rows);
+    }
+
+    /** Likewise, but hands on only those rows that are not taken as plain. */
+    int read(SourceFile file, TableReader.PlainRowsFactory<AudiogramColumn> plain, Consumer<AudiogramRow> rows)
+            throws IOException, UnusableFileException {
+        return new TableReader<>(Table.AUDIOGRAMS, AudiogramColumn.values(), file, problems).read(plain, row -> {
             Optional<AudiogramRow> test = parse(row);
             row.reportTo(problems);
             test.ifPresent(rows);

@@ -2,16 +2,17 @@ package org.thresholdregister.intake;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.columnar.Population;
+import org.thresholdregister.core.columnar.PopulationBuilder;
 import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.intake.TableReader.PlainRowsFactory;
 
 /**
  * All that counts of a file set, read once and packed: the workers, their tests and the decisions about them. What it
@@ -20,13 +21,21 @@ import org.thresholdregister.core.judging.WorkerHistory;
  */
 public final class Intake {
 
-    private final WorkerRegister workers = new WorkerRegister();
-    private final AudiogramRegister audiograms = new AudiogramRegister();
-    private Map<Integer, List<Decision>> decisions = Map.of();
+    private final PopulationBuilder population = new PopulationBuilder();
+    private final WorkerRegister workers = new WorkerRegister(population);
+    private final Bytes plainRows;
     private final Map<Table, BitSet> keptLines = new EnumMap<>(Table.class);
     private final Map<Table, Integer> rowsRead = new EnumMap<>(Table.class);
 
-    private Intake() {}
+    /** Whether rows without a doubt may be taken as bytes. The outcome is the same, and comes much later otherwise. */
+    enum Bytes {
+        TAKEN,
+        NEVER_TAKEN
+    }
+
+    private Intake(Bytes plainRows) {
+        this.plainRows = plainRows;
+    }
 
     /** Reads files that stand alone; the roster is all there is of workers. */
     public static Intake read(FileSet files, LocalDate asOf, ProblemSink problems)
@@ -41,7 +50,12 @@ public final class Intake {
      */
     public static Intake read(FileSet files, LocalDate asOf, ExistingRecords existing, ProblemSink problems)
             throws IOException, UnusableFileException {
-        Intake intake = new Intake();
+        return read(files, asOf, existing, problems, Bytes.TAKEN);
+    }
+
+    static Intake read(FileSet files, LocalDate asOf, ExistingRecords existing, ProblemSink problems, Bytes plainRows)
+            throws IOException, UnusableFileException {
+        Intake intake = new Intake(plainRows);
         if (files.roster().isPresent()) {
             intake.readRoster(files.roster().get(), asOf, problems);
         }
@@ -57,16 +71,22 @@ public final class Intake {
 
     private void readRoster(SourceFile file, LocalDate asOf, ProblemSink problems)
             throws IOException, UnusableFileException {
-        rowsRead.put(Table.ROSTER, new RosterReader(asOf, problems).read(file, workers::add));
+        PlainRowsFactory<RosterColumn> plain = (header, separator, encoding) -> new PlainWorkers(
+                new PlainRow<>(header, RosterColumn.values(), separator, encoding), day(asOf), population, workers);
+        int rows = new RosterReader(asOf, problems).read(file, whereTaken(plain), workers::add);
+        rowsRead.put(Table.ROSTER, rows);
         keptLines.put(Table.ROSTER, workers.settle(file.name(), problems));
     }
 
     private void readAudiograms(SourceFile file, LocalDate asOf, ExistingRecords known, ProblemSink problems)
             throws IOException, UnusableFileException {
-        AudiogramReader reader = new AudiogramReader(asOf, known, problems);
-        int rows = reader.read(file, row -> audiograms.add(number(row.workerId(), known), row));
+        AudiogramRegister register = new AudiogramRegister(population);
+        PlainRowsFactory<AudiogramColumn> plain = (header, separator, encoding) -> new PlainTests(
+                new PlainRow<>(header, AudiogramColumn.values(), separator, encoding), day(asOf), population, register);
+        int rows = new AudiogramReader(asOf, known, problems)
+                .read(file, whereTaken(plain), row -> register.add(number(row.workerId(), known), row));
         rowsRead.put(Table.AUDIOGRAMS, rows);
-        keptLines.put(Table.AUDIOGRAMS, audiograms.settle(file.name(), workers, problems));
+        keptLines.put(Table.AUDIOGRAMS, register.settle(file.name(), problems));
     }
 
     private void readDecisions(SourceFile file, LocalDate asOf, ExistingRecords known, ProblemSink problems)
@@ -75,50 +95,56 @@ public final class Intake {
         DecisionReader reader = new DecisionReader(asOf, known, problems);
         rowsRead.put(Table.DECISIONS, reader.read(file, row -> register.add(number(row.workerId(), known), row)));
         keptLines.put(Table.DECISIONS, register.settle(file.name(), problems));
-        decisions = register.byWorker();
+        register.byWorker()
+                .forEach((worker, decided) -> decided.forEach(decision -> population.addDecision(worker, decision)));
+    }
+
+    private <C extends Enum<C> & Column> PlainRowsFactory<C> whereTaken(PlainRowsFactory<C> factory) {
+        return plainRows == Bytes.TAKEN ? factory : (header, separator, encoding) -> PlainRows.NONE;
+    }
+
+    /** A day so far away that it is no {@code int} is as far as one can be. */
+    private static int day(LocalDate date) {
+        return Math.clamp(date.toEpochDay(), Integer.MIN_VALUE, Integer.MAX_VALUE);
     }
 
     private int number(String workerId, ExistingRecords known) {
         int worker = workers.find(workerId);
-        return worker == WorkerRegister.UNKNOWN
+        return worker == PopulationBuilder.NO_WORKER
                 ? workers.addExisting(known.worker(workerId).orElseThrow())
                 : worker;
     }
 
-    /** How many workers {@link #histories} gives. */
-    public int workerCount() {
-        return workers.inOrderOfId().length;
+    /**
+     * Every worker of the roster file, tested or not, and those on record of whom a file says something. Put together
+     * at each call.
+     */
+    public Population population() {
+        return population.build();
+    }
+
+    /** The histories of the {@link #population}, in its order. Each is put together when it is reached. */
+    public Stream<WorkerHistory> histories() {
+        Population built = population();
+        return IntStream.range(0, built.workerCount()).mapToObj(built::history);
     }
 
     /**
-     * The history of every worker of the roster file, tested or not, and of those on record of whom a file says
-     * something; in the order of their ids by Unicode code points. Each is put together when it is reached.
+     * The worker's site by the roster file; empty where none is given.
+     *
+     * @param worker the number of {@link Population#numberInBuilder}
      */
-    public Stream<WorkerHistory> histories() {
-        return Arrays.stream(workers.inOrderOfId()).mapToObj(this::history);
+    public String siteOf(int worker) {
+        return workers.site(worker);
     }
 
-    /** One worker's history, as {@link #histories} gives it. */
-    public Optional<WorkerHistory> history(String workerId) {
-        int worker = workers.find(workerId);
-        return worker == WorkerRegister.UNKNOWN ? Optional.empty() : Optional.of(history(worker));
-    }
-
-    private WorkerHistory history(int worker) {
-        return new WorkerHistory(
-                workers.facts(worker), audiograms.audiograms(worker), decisions.getOrDefault(worker, List.of()));
-    }
-
-    /** The worker's site by the roster file; empty where none is given. */
-    public String siteOf(String workerId) {
-        int worker = workers.find(workerId);
-        return worker == WorkerRegister.UNKNOWN ? "" : workers.site(worker);
-    }
-
-    /** The worker's department by the roster file; empty where none is given. */
-    public String departmentOf(String workerId) {
-        int worker = workers.find(workerId);
-        return worker == WorkerRegister.UNKNOWN ? "" : workers.department(worker);
+    /**
+     * The worker's department by the roster file; empty where none is given.
+     *
+     * @param worker the number of {@link Population#numberInBuilder}
+     */
+    public String departmentOf(int worker) {
+        return workers.department(worker);
     }
 
     /** Whether the row at this line counts: it was not left out, and is not a repetition of an earlier one. */
@@ -156,13 +182,15 @@ public final class Intake {
         @Override
         public Optional<WorkerFacts> worker(String workerId) {
             int worker = workers.find(workerId);
-            return worker == WorkerRegister.UNKNOWN ? existing.worker(workerId) : Optional.of(workers.facts(worker));
+            return worker == PopulationBuilder.NO_WORKER
+                    ? existing.worker(workerId)
+                    : Optional.of(population.facts(worker));
         }
 
         @Override
         public boolean hasTestOn(String workerId, LocalDate date) {
             int worker = workers.find(workerId);
-            return worker != WorkerRegister.UNKNOWN && audiograms.hasTestOn(worker, date)
+            return worker != PopulationBuilder.NO_WORKER && population.hasTestOn(worker, day(date))
                     || existing.hasTestOn(workerId, date);
         }
     }

@@ -1,23 +1,11 @@
 package org.thresholdregister.intake;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.Reader;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Reads lines as an editor shows them: ended by LF, CR LF or CR, numbered from 1. Holds no more than the longest record
- * of any line.
- */
-final class LineReader implements Closeable {
-
-    /**
-     * A line without its end.
-     *
-     * @param number from 1
-     * @param tooLong whether the text was cut off
-     */
-    record Line(int number, String text, boolean tooLong) {}
+/** Divides characters into lines. Holds no more than the longest record of any line. */
+final class LineReader implements LineSource {
 
     private final Reader reader;
     private final char[] buffer = new char[1 << 15];
@@ -31,9 +19,8 @@ final class LineReader implements Closeable {
         this.reader = reader;
     }
 
-    /** The next line, or null at the end of the text; an end of line at the very end begins no further line. */
-    @Nullable
-    Line next() throws IOException {
+    @Override
+    public @Nullable Line next() throws IOException {
         beginning.setLength(0);
         boolean tooLong = false;
         boolean any = false;

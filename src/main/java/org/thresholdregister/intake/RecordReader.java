@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.thresholdregister.intake.LineReader.Line;
+import org.thresholdregister.intake.LineSource.Line;
 
 /**
  * Divides lines into records of cells by RFC 4180, with any one-character separator. A record may run over several
@@ -52,7 +52,7 @@ final class RecordReader implements Closeable {
         MISPLACED
     }
 
-    private final LineReader lines;
+    private final LineSource lines;
     private final char separator;
     private final ICSVParser parser;
     /** Lines that were read ahead, to be read before those of {@link #lines}. */
@@ -63,7 +63,11 @@ final class RecordReader implements Closeable {
     private List<Line> continuation = List.of();
 
     RecordReader(Reader text, char separator) {
-        this.lines = new LineReader(text);
+        this(new LineReader(text), separator);
+    }
+
+    RecordReader(LineSource lines, char separator) {
+        this.lines = lines;
         this.separator = separator;
         this.parser = new RFC4180ParserBuilder().withSeparator(separator).build();
     }
@@ -85,6 +89,11 @@ final class RecordReader implements Closeable {
             case MISPLACED -> new Fault(first.number(), ProblemKind.MISPLACED_QUOTE, first.text());
             case OPEN -> recordOverSeveralLines(first);
         };
+    }
+
+    /** Takes rows from here on as long as they are plain, and gives how many; the next record is not one of them. */
+    int takePlain(PlainRows rows) throws IOException {
+        return ahead.isEmpty() ? lines.takePlain(rows) : 0;
     }
 
     /** Skips one line, before the first record is read. */

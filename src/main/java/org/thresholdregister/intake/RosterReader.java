@@ -13,10 +13,10 @@ import org.thresholdregister.intake.CellReader.Words;
 /** Reads a roster file row by row. Whether a worker stands in it twice is for the receiver of the rows to see. */
 public final class RosterReader {
 
-    private static final BigDecimal HIGHEST_TWA_DBA = BigDecimal.valueOf(140);
+    static final BigDecimal HIGHEST_TWA_DBA = BigDecimal.valueOf(140);
     private static final Words<Sex> SEXES = new Words<>(List.of(Sex.values()), Sex::code);
-    private static final Words<Locale> LANGUAGES =
-            new Words<>(List.of(Locale.ENGLISH, Locale.of("es")), Locale::getLanguage);
+    static final List<Locale> LOCALES = List.of(Locale.ENGLISH, Locale.of("es"));
+    private static final Words<Locale> LANGUAGES = new Words<>(LOCALES, Locale::getLanguage);
 
     private final LocalDate asOf;
     private final ProblemSink problems;
@@ -33,7 +33,13 @@ public final class RosterReader {
      * @return how many rows the file has, blank ones not counted
      */
     public int read(SourceFile file, Consumer<RosterRow> rows) throws IOException, UnusableFileException {
-        return new TableReader<>(Table.ROSTER, RosterColumn.values(), file, problems).read(row -> {
+        return read(file, (header, separator, encoding) -> PlainRows.NONE, rows);
+    }
+
+    /** Likewise, but hands on only those rows that are not taken as plain. */
+    int read(SourceFile file, TableReader.PlainRowsFactory<RosterColumn> plain, Consumer<RosterRow> rows)
+            throws IOException, UnusableFileException {
+        return new TableReader<>(Table.ROSTER, RosterColumn.values(), file, problems).read(plain, row -> {
             RosterRow worker = parse(row);
             row.reportTo(problems);
             if (!row.isLeftOut()) {

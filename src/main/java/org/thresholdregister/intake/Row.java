@@ -31,13 +31,12 @@ final class Row<C extends Enum<C> & Column> {
 
     /** A fingerprint of the cells as they stand in the file: the same for rows of one file that are the same. */
     long contentHash() {
-        // FNV-1a over UTF-16 units, with a value that no unit has at the end of each cell.
-        long hash = 0xcbf29ce484222325L;
+        long hash = RowHash.START;
         for (String cell : cells) {
             for (int i = 0; i < cell.length(); i++) {
-                hash = (hash ^ cell.charAt(i)) * 0x100000001b3L;
+                hash = RowHash.withUnit(hash, cell.charAt(i));
             }
-            hash = (hash ^ 0x10000) * 0x100000001b3L;
+            hash = RowHash.withEndOfCell(hash);
         }
         return hash;
     }

@@ -34,24 +34,42 @@ final class TableReader<C extends Enum<C> & Column> {
         this.problems = problems;
     }
 
+    /** Makes a taker of plain rows for a file with this header. */
+    @FunctionalInterface
+    interface PlainRowsFactory<C extends Enum<C> & Column> {
+        PlainRows of(Header<C> header, char separator, TextEncoding encoding);
+    }
+
     /**
      * Reads the whole file.
      *
      * @return how many rows the file has, blank ones not counted
      */
     int read(Consumer<Row<C>> rows) throws IOException, UnusableFileException {
+        return read((header, separator, encoding) -> PlainRows.NONE, rows);
+    }
+
+    /**
+     * Reads the whole file.
+     *
+     * @param plain takes what it can
+     * @param rows takes all other rows
+     * @return how many rows the file has, blank ones not counted
+     */
+    int read(PlainRowsFactory<C> plain, Consumer<Row<C>> rows) throws IOException, UnusableFileException {
         refuseWorkbook();
         TextEncoding encoding = TextEncoding.detect(file);
         @Nullable Character hint = separatorHint(encoding);
         char separator = hint == null ? likeliestSeparator(encoding) : hint;
-        try (RecordReader records = new RecordReader(encoding.open(file), separator)) {
+        try (RecordReader records = new RecordReader(encoding.open(), separator)) {
             if (hint != null) {
                 records.skipLine();
             }
             RecordReader.Cells headerRow = headerRow(records);
             Header<C> header = new Header<>(file.name(), columns, headerRow);
             noteColumnsNotRead(header, headerRow);
-            int count = 0;
+            PlainRows plainRows = plain.of(header, separator, encoding);
+            int count = records.takePlain(plainRows);
             RecordReader.Outcome outcome;
             while ((outcome = records.next()) != null) {
                 switch (outcome) {
@@ -65,6 +83,7 @@ final class TableReader<C extends Enum<C> & Column> {
                         readRow(records, header, cells, rows);
                     }
                 }
+                count += records.takePlain(plainRows);
             }
             return count;
         }
@@ -149,8 +168,8 @@ final class TableReader<C extends Enum<C> & Column> {
 
     /** The separator that a first line like {@code sep=;} asks for, as spreadsheets write and obey it. */
     private @Nullable Character separatorHint(TextEncoding encoding) throws IOException {
-        try (LineReader lines = new LineReader(encoding.open(file))) {
-            LineReader.Line first = lines.next();
+        try (LineSource lines = encoding.open()) {
+            LineSource.Line first = lines.next();
             if (first == null) {
                 return null;
             }
@@ -172,7 +191,7 @@ final class TableReader<C extends Enum<C> & Column> {
         char likeliest = SEPARATORS[0];
         int most = -1;
         for (char separator : SEPARATORS) {
-            try (RecordReader records = new RecordReader(encoding.open(file), separator)) {
+            try (RecordReader records = new RecordReader(encoding.open(), separator)) {
                 RecordReader.Outcome first = firstNotBlank(records);
                 int known = first instanceof RecordReader.Cells cells ? Header.known(columns, cells) : 0;
                 if (known > most) {

@@ -1,6 +1,6 @@
 package org.thresholdregister.intake;
 
-import java.time.LocalDate;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -8,68 +8,80 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.thresholdregister.core.aging.Sex;
+import org.thresholdregister.core.columnar.PopulationBuilder;
 import org.thresholdregister.core.judging.WorkerFacts;
 
 /**
- * The workers of a file set, packed into columns: hundreds of thousands fit into a small heap. Each has a number, in
- * the order of arrival.
+ * The workers of a file set: what the rules need goes to the population that is being built, whose numbers of workers
+ * are used here too; beside it stands where they work, and which rows of the roster file told of them.
  */
 final class WorkerRegister {
-
-    static final int UNKNOWN = -1;
-
-    private static final int NO_DATE = Integer.MIN_VALUE;
-    private static final byte NO_SEX = -1;
-    private static final Sex[] SEXES = Sex.values();
 
     /** A row of a worker who has several. */
     private record RepeatedRow(int line, int worker) {}
 
-    private final Map<String, Integer> numbers = new HashMap<>();
+    private final PopulationBuilder population;
+    /** The same few names come again and again: they are kept once. */
     private final Map<String, String> places = new HashMap<>();
+
     private final BitSet contradictory = new BitSet();
     /** The rows of each worker with more than one. */
     private final Map<Integer, List<Integer>> repeatedLines = new HashMap<>();
 
-    private int size;
-    private String[] ids = new String[1024];
     private String[] sites = new String[1024];
     private String[] departments = new String[1024];
-    private int[] birthDates = new int[1024];
-    private int[] enrolledFrom = new int[1024];
-    private int[] endDates = new int[1024];
-    private byte[] sexes = new byte[1024];
     private int[] lines = new int[1024];
     private long[] hashes = new long[1024];
-    private int[] byId = {};
+
+    WorkerRegister(PopulationBuilder population) {
+        this.population = population;
+    }
 
     /** Takes a row of the roster file. */
     void add(RosterRow row) {
-        Integer known = numbers.get(row.workerId());
-        if (known == null) {
-            int worker = append(row.facts());
-            sites[worker] = place(row.site());
-            departments[worker] = place(row.department());
-            lines[worker] = row.line();
-            hashes[worker] = row.contentHash();
-            return;
+        byte[] id = row.workerId().getBytes(StandardCharsets.UTF_8);
+        int worker = add(id, 0, id.length, row.line(), row.contentHash());
+        if (worker != PopulationBuilder.NO_WORKER) {
+            population.setFacts(worker, row.facts());
+            setPlace(worker, row.site(), row.department());
+        }
+    }
+
+    /**
+     * Takes a row of the roster file about the worker with this id in UTF-8.
+     *
+     * @return the worker's number, for what the row says; or {@link PopulationBuilder#NO_WORKER} where an earlier row
+     *     has said it
+     */
+    int add(byte[] id, int from, int to, int line, long contentHash) {
+        int known = population.workersAdded();
+        int worker = population.worker(id, from, to);
+        if (worker == known) {
+            makeRoomFor(worker);
+            lines[worker] = line;
+            hashes[worker] = contentHash;
+            return worker;
         }
         repeatedLines
-                .computeIfAbsent(known, worker -> new ArrayList<>(List.of(lines[worker])))
-                .add(row.line());
-        if (hashes[known] != row.contentHash()) {
-            contradictory.set(known);
+                .computeIfAbsent(worker, repeated -> new ArrayList<>(List.of(lines[repeated])))
+                .add(line);
+        if (hashes[worker] != contentHash) {
+            contradictory.set(worker);
         }
+        return PopulationBuilder.NO_WORKER;
+    }
+
+    void setPlace(int worker, String site, String department) {
+        sites[worker] = once(site);
+        departments[worker] = once(department);
     }
 
     /** Takes a worker who is on record without a row in the file, and gives the worker's number. */
     int addExisting(WorkerFacts facts) {
-        int worker = append(facts);
-        sites[worker] = "";
-        departments[worker] = "";
+        int worker = population.worker(facts.workerId());
+        makeRoomFor(worker);
+        population.setFacts(worker, facts);
+        setPlace(worker, "", "");
         return worker;
     }
 
@@ -81,9 +93,9 @@ final class WorkerRegister {
      */
     BitSet settle(String file, ProblemSink problems) {
         BitSet kept = new BitSet();
-        for (int worker = 0; worker < size; worker++) {
+        for (int worker = 0; worker < population.workersAdded(); worker++) {
             if (contradictory.get(worker)) {
-                numbers.remove(ids[worker]);
+                population.removeWorker(worker);
             } else {
                 kept.set(lines[worker]);
             }
@@ -95,6 +107,8 @@ final class WorkerRegister {
             report(row, file, problems);
         }
         repeatedLines.clear();
+        lines = new int[0];
+        hashes = new long[0];
         return kept;
     }
 
@@ -110,24 +124,21 @@ final class WorkerRegister {
     }
 
     private RowProblem problem(RepeatedRow row, String file, ProblemKind kind, String detail, Effect effect) {
-        String column = RosterColumn.WORKER_ID.columnName();
-        return new RowProblem(Table.ROSTER, file, row.line(), column, ids[row.worker()], kind, detail, effect);
+        return new RowProblem(
+                Table.ROSTER,
+                file,
+                row.line(),
+                RosterColumn.WORKER_ID.columnName(),
+                population.workerId(row.worker()),
+                kind,
+                detail,
+                effect);
     }
 
-    /** The number of a worker who counts, or {@link #UNKNOWN}. */
+    /** The number of a worker who counts, or {@link PopulationBuilder#NO_WORKER}. */
     int find(String workerId) {
-        @Nullable Integer worker = numbers.get(workerId);
-        return worker == null ? UNKNOWN : worker;
-    }
-
-    WorkerFacts facts(int worker) {
-        byte sex = sexes[worker];
-        return new WorkerFacts(
-                ids[worker],
-                date(birthDates[worker]),
-                sex == NO_SEX ? Optional.empty() : Optional.of(SEXES[sex]),
-                date(enrolledFrom[worker]),
-                date(endDates[worker]));
+        byte[] id = workerId.getBytes(StandardCharsets.UTF_8);
+        return population.findWorker(id, 0, id.length);
     }
 
     String site(int worker) {
@@ -138,59 +149,19 @@ final class WorkerRegister {
         return departments[worker];
     }
 
-    /** How many workers have arrived, those included who do not count. */
-    int size() {
-        return size;
-    }
-
-    /** The numbers of all workers who count, by code point order of their ids. */
-    int[] inOrderOfId() {
-        if (byId.length != numbers.size()) {
-            byId = numbers.entrySet().stream()
-                    .sorted(Map.Entry.comparingByKey(CodePointOrder.COMPARATOR))
-                    .mapToInt(Map.Entry::getValue)
-                    .toArray();
+    private void makeRoomFor(int worker) {
+        if (worker < sites.length) {
+            return;
         }
-        return byId;
-    }
-
-    private int append(WorkerFacts facts) {
-        if (size == ids.length) {
-            grow(size + (size >> 1));
-        }
-        int worker = size++;
-        numbers.put(facts.workerId(), worker);
-        ids[worker] = facts.workerId();
-        birthDates[worker] = day(facts.birthDate());
-        enrolledFrom[worker] = day(facts.enrolledFrom());
-        endDates[worker] = day(facts.endDate());
-        sexes[worker] = facts.sex().map(sex -> (byte) sex.ordinal()).orElse(NO_SEX);
-        return worker;
-    }
-
-    private void grow(int capacity) {
-        ids = Arrays.copyOf(ids, capacity);
+        int capacity = worker + (worker >> 1);
         sites = Arrays.copyOf(sites, capacity);
         departments = Arrays.copyOf(departments, capacity);
-        birthDates = Arrays.copyOf(birthDates, capacity);
-        enrolledFrom = Arrays.copyOf(enrolledFrom, capacity);
-        endDates = Arrays.copyOf(endDates, capacity);
-        sexes = Arrays.copyOf(sexes, capacity);
         lines = Arrays.copyOf(lines, capacity);
         hashes = Arrays.copyOf(hashes, capacity);
     }
 
-    /** The same few names come again and again: they are kept once. */
-    private String place(String name) {
+    private String once(String name) {
         String same = places.putIfAbsent(name, name);
         return same == null ? name : same;
-    }
-
-    private static int day(Optional<LocalDate> date) {
-        return date.map(day -> (int) day.toEpochDay()).orElse(NO_DATE);
-    }
-
-    private static Optional<LocalDate> date(int day) {
-        return day == NO_DATE ? Optional.empty() : Optional.of(LocalDate.ofEpochDay(day));
     }
 }

@@ -1,29 +1,16 @@
 package org.thresholdregister.reports;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.List;
-import java.util.Optional;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.apache.poi.ss.usermodel.BorderStyle;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.FillPatternType;
-import org.apache.poi.ss.usermodel.Font;
-import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.usermodel.IndexedColors;
-import org.apache.poi.ss.usermodel.PrintSetup;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.VerticalAlignment;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.thresholdregister.core.summary.Count;
 import org.thresholdregister.core.summary.Group;
 import org.thresholdregister.core.summary.Measure;
@@ -36,6 +23,9 @@ import org.thresholdregister.core.wording.Words;
  * The summary as a workbook for a person to read and print: one row for each year, site and department, one column for
  * each measure, totals in bold, and below what each column counts. It names no worker. The same rows and notes always
  * give the same bytes: it carries no clock time.
+ *
+ * <p>The parts of the package that never change (styles, types, relations) lie beside this class; the sheet and its
+ * texts are put together here, since a library takes longer to load for this one sheet than a million tests to judge.
  */
 public final class SummaryWorkbook {
 
@@ -47,7 +37,25 @@ public final class SummaryWorkbook {
     /** Three lines of the longest title; a reader does not always work the height out. */
     private static final int HEADER_POINTS = 42;
 
+    /** The looks that a cell may have, as {@code styles.xml} lists them. */
+    private enum Style {
+        DEFAULT,
+        TITLE,
+        SENTENCE,
+        LABEL_HEADER,
+        COUNT_HEADER,
+        LABEL,
+        COUNT,
+        TOTAL_LABEL,
+        TOTAL
+    }
+
     private static final LocalDateTime ZIP_EPOCH = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private final SheetXml sheet = new SheetXml();
+    private final List<String> titles = titles();
+    private int headerRow;
+    private int lastLine;
 
     private SummaryWorkbook() {}
 
@@ -62,41 +70,32 @@ public final class SummaryWorkbook {
      * @param notes sentences that stand above the table
      */
     public static byte[] of(List<SummaryRow> rows, List<String> notes) {
-        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-            fill(workbook.createSheet("Summary"), rows, notes, new Styles(workbook));
-            workbook.getProperties().getCoreProperties().setCreator("Threshold Register");
-            workbook.getProperties().getCoreProperties().setTitle(TITLE);
-            workbook.getProperties().getCoreProperties().setCreated(Optional.of(new Date(0)));
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            workbook.write(bytes);
-            return withoutClockTimes(bytes.toByteArray());
-        } catch (IOException e) {
-            throw new IllegalStateException("a workbook in memory could not be written", e);
-        }
+        SummaryWorkbook workbook = new SummaryWorkbook();
+        workbook.fill(rows, notes);
+        return workbook.zipped();
     }
 
-    private static void fill(XSSFSheet sheet, List<SummaryRow> rows, List<String> notes, Styles styles) {
+    private void fill(List<SummaryRow> rows, List<String> notes) {
         int next = 0;
-        text(sheet.createRow(next++), 0, TITLE, styles.title);
+        sentence(next++, TITLE, Style.TITLE);
         for (String note : notes) {
-            text(sheet.createRow(next++), 0, note, styles.sentence);
+            sentence(next++, note, Style.SENTENCE);
         }
-        text(sheet.createRow(next++), 0, HOW_COUNTED, styles.sentence);
-        int headerRow = next + 1;
-        List<String> titles = titles();
-        Row header = sheet.createRow(headerRow);
-        header.setHeightInPoints(HEADER_POINTS);
+        sentence(next++, HOW_COUNTED, Style.SENTENCE);
+        headerRow = next + 1;
+        sheet.beginRow(headerRow, HEADER_POINTS);
         for (int column = 0; column < titles.size(); column++) {
-            text(header, column, titles.get(column), column < LABELS ? styles.labelHeader : styles.countHeader);
+            text(titles.get(column), column < LABELS ? Style.LABEL_HEADER : Style.COUNT_HEADER);
         }
         next = headerRow + 1;
         for (SummaryLine line : SummaryLine.of(rows)) {
-            fill(sheet.createRow(next++), line, styles);
+            sheet.beginRow(next++);
+            fill(line);
         }
-        layOut(sheet, titles.size(), headerRow, next - 1);
+        lastLine = next - 1;
         next++;
         for (String line : explanations(rows)) {
-            text(sheet.createRow(next++), 0, line, styles.sentence);
+            sentence(next++, line, Style.SENTENCE);
         }
     }
 
@@ -108,18 +107,17 @@ public final class SummaryWorkbook {
         return titles;
     }
 
-    private static void fill(Row row, SummaryLine line, Styles styles) {
+    private void fill(SummaryLine line) {
         Group group = line.group();
-        CellStyle style = group.isTotal() ? styles.total : styles.count;
-        CellStyle label = group.isTotal() ? styles.totalLabel : styles.label;
-        number(row, 0, line.year(), label);
-        text(row, 1, SummaryWords.site(group), label);
-        text(row, 2, SummaryWords.department(group), label);
+        Style style = group.isTotal() ? Style.TOTAL : Style.COUNT;
+        Style label = group.isTotal() ? Style.TOTAL_LABEL : Style.LABEL;
+        sheet.number(line.year(), label.ordinal());
+        text(SummaryWords.site(group), label);
+        text(SummaryWords.department(group), label);
         for (Measure measure : Measure.values()) {
-            int column = LABELS + measure.ordinal();
             switch (line.count(measure)) {
-                case Count.Number(int value) -> number(row, column, value, style);
-                case Count.Hidden() -> text(row, column, Count.HIDDEN_WORD, style);
+                case Count.Number(int value) -> sheet.number(value, style.ordinal());
+                case Count.Hidden() -> text(Count.HIDDEN_WORD, style);
             }
         }
     }
@@ -136,110 +134,103 @@ public final class SummaryWorkbook {
         return lines;
     }
 
-    private static void layOut(XSSFSheet sheet, int columns, int headerRow, int lastRow) {
-        sheet.setColumnWidth(0, 8 * 256);
-        sheet.setColumnWidth(1, 24 * 256);
-        sheet.setColumnWidth(2, 26 * 256);
-        for (int column = LABELS; column < columns; column++) {
-            sheet.setColumnWidth(column, 13 * 256);
-        }
-        sheet.createFreezePane(LABELS, headerRow + 1);
-        sheet.setAutoFilter(new CellRangeAddress(headerRow, lastRow, 0, columns - 1));
-        sheet.setRepeatingRows(new CellRangeAddress(headerRow, headerRow, -1, -1));
-        sheet.setFitToPage(true);
-        PrintSetup print = sheet.getPrintSetup();
-        print.setLandscape(true);
-        print.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
-        print.setFitWidth((short) 1);
-        print.setFitHeight((short) 0);
-        sheet.getFooter().setLeft("Threshold Register: hearing-test summary");
-        sheet.getFooter().setRight("Page &P of &N");
+    private void sentence(int row, String text, Style style) {
+        sheet.beginRow(row);
+        text(text, style);
     }
 
-    private static void text(Row row, int column, String text, CellStyle style) {
-        Cell cell = row.createCell(column);
-        cell.setCellValue(text);
-        cell.setCellStyle(style);
+    private void text(String text, Style style) {
+        sheet.text(text, style.ordinal());
     }
 
-    private static void number(Row row, int column, int number, CellStyle style) {
-        Cell cell = row.createCell(column);
-        cell.setCellValue(number);
-        cell.setCellStyle(style);
-    }
-
-    /** The same archive with the time of every entry set to the earliest that the format knows. */
-    private static byte[] withoutClockTimes(byte[] workbook) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(workbook.length);
-        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(workbook));
-                ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                ZipEntry timeless = new ZipEntry(entry.getName());
-                timeless.setTimeLocal(ZIP_EPOCH);
-                out.putNextEntry(timeless);
-                in.transferTo(out);
-                out.closeEntry();
-            }
+    private byte[] zipped() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            add(zip, "[Content_Types].xml", fixedPart("content-types.xml"));
+            add(zip, "_rels/.rels", fixedPart("package-relationships.xml"));
+            add(zip, "docProps/app.xml", fixedPart("app.xml"));
+            add(zip, "docProps/core.xml", fixedPart("core.xml"));
+            add(zip, "xl/sharedStrings.xml", sheet.sharedStrings());
+            add(zip, "xl/styles.xml", fixedPart("styles.xml"));
+            add(zip, "xl/workbook.xml", workbookXml());
+            add(zip, "xl/_rels/workbook.xml.rels", fixedPart("workbook-relationships.xml"));
+            add(zip, "xl/worksheets/sheet1.xml", sheetXml());
+        } catch (IOException e) {
+            throw new UncheckedIOException("a workbook in memory could not be written", e);
         }
         return bytes.toByteArray();
     }
 
-    /** The few looks that a cell may have, readable on a grey printer; of a typeface that every office has. */
-    private static final class Styles {
-        private static final String TYPEFACE = "Arial";
+    /** Every entry has the earliest time that the format knows, so that none tells when it was made. */
+    private static void add(ZipOutputStream zip, String name, String part) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(ZIP_EPOCH);
+        zip.putNextEntry(entry);
+        zip.write(part.getBytes(StandardCharsets.UTF_8));
+        zip.closeEntry();
+    }
 
-        private final CellStyle title;
-        private final CellStyle sentence;
-        private final CellStyle labelHeader;
-        private final CellStyle countHeader;
-        private final CellStyle label;
-        private final CellStyle count;
-        private final CellStyle totalLabel;
-        private final CellStyle total;
-
-        Styles(XSSFWorkbook workbook) {
-            Font plain = font(workbook, 10, false);
-            Font bold = font(workbook, 10, true);
-            title = style(workbook, font(workbook, 14, true), HorizontalAlignment.LEFT);
-            sentence = style(workbook, plain, HorizontalAlignment.LEFT);
-            labelHeader = header(style(workbook, bold, HorizontalAlignment.LEFT));
-            countHeader = header(style(workbook, bold, HorizontalAlignment.RIGHT));
-            label = ruled(style(workbook, plain, HorizontalAlignment.LEFT));
-            count = ruled(style(workbook, plain, HorizontalAlignment.RIGHT));
-            totalLabel = ruled(style(workbook, bold, HorizontalAlignment.LEFT));
-            total = ruled(style(workbook, bold, HorizontalAlignment.RIGHT));
-            short thousands = workbook.createDataFormat().getFormat("#,##0");
-            count.setDataFormat(thousands);
-            total.setDataFormat(thousands);
+    private static String fixedPart(String name) throws IOException {
+        try (InputStream part = SummaryWorkbook.class.getResourceAsStream("workbook/" + name)) {
+            if (part == null) {
+                throw new FileNotFoundException("a part of the workbook is missing: " + name);
+            }
+            return new String(part.readAllBytes(), StandardCharsets.UTF_8).stripTrailing();
         }
+    }
 
-        private static Font font(XSSFWorkbook workbook, int points, boolean bold) {
-            Font font = workbook.createFont();
-            font.setFontName(TYPEFACE);
-            font.setFontHeightInPoints((short) points);
-            font.setBold(bold);
-            return font;
-        }
+    /** Names the sheet, the rows that can be filtered and those that are printed on every page. */
+    private String workbookXml() {
+        String lastColumn = SheetXml.letter(titles.size() - 1);
+        return """
+                <?xml version="1.0" encoding="UTF-8"?>
+                <workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"\
+                 xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">\
+                <workbookPr date1904="false"/><bookViews><workbookView activeTab="0"/></bookViews>\
+                <sheets><sheet name="Summary" r:id="rId3" sheetId="1"/></sheets>\
+                <definedNames><definedName name="_xlnm._FilterDatabase" localSheetId="0" hidden="true">\
+                Summary!$A$%1$d:$%2$s$%3$d</definedName>\
+                <definedName name="_xlnm.Print_Titles" localSheetId="0">Summary!$%1$d:$%1$d</definedName>\
+                </definedNames></workbook>""".formatted(headerRow + 1, lastColumn, lastLine + 1);
+    }
 
-        private static CellStyle style(XSSFWorkbook workbook, Font font, HorizontalAlignment alignment) {
-            CellStyle style = workbook.createCellStyle();
-            style.setFont(font);
-            style.setAlignment(alignment);
-            return style;
+    /** One landscape page wide, the header row and the labels frozen. */
+    private String sheetXml() {
+        StringBuilder xml = new StringBuilder();
+        int lastColumn = titles.size() - 1;
+        xml.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
+                .append("<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">")
+                .append("<sheetPr><pageSetUpPr fitToPage=\"true\"/></sheetPr><dimension ref=\"A1:")
+                .append(SheetXml.reference(lastColumn, sheet.lastRow()))
+                .append("\"/>")
+                .append("<sheetViews><sheetView workbookViewId=\"0\" tabSelected=\"true\">")
+                .append("<pane xSplit=\"3.0\" ySplit=\"")
+                .append((double) headerRow + 1)
+                .append("\" state=\"frozen\" topLeftCell=\"")
+                .append(SheetXml.reference(LABELS, headerRow + 1))
+                .append("\" activePane=\"bottomRight\"/><selection pane=\"bottomRight\"/></sheetView></sheetViews>")
+                .append("<sheetFormatPr defaultRowHeight=\"15.0\"/><cols>");
+        for (int column = 0; column <= lastColumn; column++) {
+            appendWidth(column, xml);
         }
+        xml.append("</cols><sheetData>").append(sheet.rows()).append("</sheetData><autoFilter ref=\"");
+        xml.append(SheetXml.reference(0, headerRow)).append(':').append(SheetXml.reference(lastColumn, lastLine));
+        return xml.append("\"/><pageMargins bottom=\"0.75\" footer=\"0.3\" header=\"0.3\" left=\"0.7\" right=\"0.7\"")
+                .append(" top=\"0.75\"/><pageSetup usePrinterDefaults=\"false\" orientation=\"landscape\"")
+                .append(" paperSize=\"1\" fitToWidth=\"1\" fitToHeight=\"0\"/><headerFooter><oddFooter>")
+                .append("&amp;LThreshold Register: hearing-test summary&amp;RPage &amp;P of &amp;N")
+                .append("</oddFooter></headerFooter></worksheet>")
+                .toString();
+    }
 
-        private static CellStyle header(CellStyle style) {
-            style.setWrapText(true);
-            style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-            style.setBorderBottom(BorderStyle.THIN);
-            style.setFillForegroundColor(IndexedColors.GREY_25_PERCENT.getIndex());
-            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-            return style;
-        }
-
-        private static CellStyle ruled(CellStyle style) {
-            style.setBorderBottom(BorderStyle.HAIR);
-            return style;
-        }
+    private static void appendWidth(int column, StringBuilder xml) {
+        double characters = switch (column) {
+            case 0 -> 8;
+            case 1 -> 24;
+            case 2 -> 26;
+            default -> 13;
+        };
+        xml.append("<col min=\"").append(column + 1).append("\" max=\"").append(column + 1);
+        xml.append("\" width=\"").append(characters).append("\" customWidth=\"true\"/>");
     }
 }

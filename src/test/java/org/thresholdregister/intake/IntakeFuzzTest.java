@@ -109,9 +109,9 @@ class IntakeFuzzTest {
         assertThat(intake.rowsKept(table) + leftOut.cardinality())
                 .as("rows kept and rows left out of %s", table)
                 .isEqualTo(intake.rowsRead(table));
-        try (LineReader lines = new LineReader(TextEncoding.detect(file).open(file))) {
-            LineReader.Line line;
-            LineReader.Line rowAbove = null;
+        try (LineSource lines = TextEncoding.detect(file).open()) {
+            LineSource.Line line;
+            LineSource.Line rowAbove = null;
             while ((line = lines.next()) != null) {
                 boolean kept = intake.keeps(table, line.number());
                 assertThat(kept && leftOut.get(line.number())).isFalse();
@@ -123,7 +123,7 @@ class IntakeFuzzTest {
                     assertThat(rowAbove)
                             .as("line %d of %s can only be the rest of a row above it", line.number(), table)
                             .isNotNull()
-                            .extracting(LineReader.Line::text)
+                            .extracting(LineSource.Line::text)
                             .asString()
                             .contains("\"");
                 }

@@ -48,9 +48,8 @@ class IntakeTest {
         assertThat(annual.threshold(Ear.RIGHT, Frequency.HZ_500)).isEqualTo(Threshold.measured(120));
         assertThat(annual.threshold(Ear.RIGHT, Frequency.HZ_8000)).isEqualTo(Threshold.measured(3));
         assertThat(history.decisions()).hasSize(1);
-        assertThat(reading.intake().siteOf("007")).isEqualTo("Kiln hall");
-        assertThat(reading.intake().departmentOf("007")).isEqualTo("Forming");
-        assertThat(reading.intake().siteOf("7")).isEmpty();
+        assertThat(reading.intake().siteOf(0)).isEqualTo("Kiln hall");
+        assertThat(reading.intake().departmentOf(0)).isEqualTo("Forming");
         assertThat(reading.problems()).isEmpty();
     }
 
@@ -58,7 +57,7 @@ class IntakeTest {
     void workersWithoutTestsHaveAHistoryToo() throws Exception {
         Csv.Reading reading = Csv.read(Csv.ROSTER_HEADER + "2,,\n1,,\n", Csv.AUDIOGRAM_HEADER);
         assertThat(ids(reading)).containsExactly("1", "2");
-        assertThat(reading.intake().workerCount()).isEqualTo(2);
+        assertThat(reading.intake().population().workerCount()).isEqualTo(2);
         assertThat(reading.intake().histories())
                 .allSatisfy(history -> assertThat(history.audiograms()).isEmpty());
     }

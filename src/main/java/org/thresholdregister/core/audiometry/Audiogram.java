@@ -83,10 +83,11 @@ public final class Audiogram {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Audiogram that
-                && date.equals(that.date)
-                && purpose == that.purpose
-                && Arrays.equals(thresholds, that.thresholds);
+        return this == other
+                || other instanceof Audiogram that
+                        && date.equals(that.date)
+                        && purpose == that.purpose
+                        && Arrays.equals(thresholds, that.thresholds);
     }
 
     @Override

@@ -61,14 +61,29 @@ public final class BaselineTimeline {
         changes.add(change);
     }
 
+    /** Whether this test is compared with another baseline than the first. */
+    public boolean hasMovedFor(Audiogram test) {
+        for (BaselineChange change : changes) {
+            if (change.appliesTo(test)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether this test of the ear is valid and judged at all. */
     public boolean holds(Audiogram test) {
-        return tests.contains(test);
+        return indexOf(test) >= 0;
+    }
+
+    private int indexOf(Audiogram test) {
+        int index = Collections.binarySearch(tests, test, Audiogram.CHRONOLOGICAL);
+        return index >= 0 && tests.get(index).equals(test) ? index : -1;
     }
 
     /** @throws IllegalArgumentException for a test that the timeline does not hold */
     public Standing standing(Audiogram test) {
-        int index = tests.indexOf(test);
+        int index = indexOf(test);
         if (index < 0) {
             throw new IllegalArgumentException("not on this timeline: " + test);
         }

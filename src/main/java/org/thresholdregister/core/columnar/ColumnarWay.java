@@ -118,7 +118,7 @@ final class ColumnarWay {
         Outcome outcome = Outcome.of(tests.shift(test, ear), answerOfRetest, isWindowOpen(test));
         int deciding = decidingTest(test, outcome, settling);
         int reference = references[ear];
-        TestDecisions decided = decisionsAbout(test, deciding, ear);
+        TestDecisions decided = decisionsAbout(test, ear);
         Recordability recordable = recordability(outcome, deciding, reference, ear, decided);
         if (recordable == Recordability.YES && !isLinedOut(decided)) {
             keepCase(deciding, ear);
@@ -188,12 +188,9 @@ final class ColumnarWay {
         }
     }
 
-    /** A decision may name the test, any retest of it, or the test that settled the question of the log. */
-    private TestDecisions decisionsAbout(int test, int deciding, int ear) {
-        if (decisions.isEmpty()) {
-            return TestDecisions.NONE;
-        }
-        return decisions.about(day -> isDayOf(day, test) || deciding != NONE && tests.day(deciding) == day, ear);
+    /** A decision may name the test or any retest of it. */
+    private TestDecisions decisionsAbout(int test, int ear) {
+        return decisions.isEmpty() ? TestDecisions.NONE : decisions.about(day -> isDayOf(day, test), ear);
     }
 
     private boolean isDayOf(int day, int test) {

@@ -106,6 +106,18 @@ public final class PopulationBuilder {
         return epochDay;
     }
 
+    /** Sets all that is known of the worker. */
+    public void setFacts(int worker, WorkerFacts facts) {
+        facts.birthDate().ifPresent(date -> setBirthDay(worker, day(date)));
+        facts.sex().ifPresent(sex -> setSex(worker, sex));
+        facts.enrolledFrom().ifPresent(date -> setEnrolledFrom(worker, day(date)));
+        facts.endDate().ifPresent(date -> setEndDay(worker, day(date)));
+    }
+
+    public WorkerFacts facts(int worker) {
+        return workers.facts(worker);
+    }
+
     /** Whether the worker is known to have been born after this day. */
     public boolean isBornAfter(int worker, int epochDay) {
         return workers.birthDay(worker) > epochDay;
@@ -208,12 +220,8 @@ public final class PopulationBuilder {
 
     /** Adds a worker with all that is on record. */
     public void addHistory(WorkerHistory history) {
-        WorkerFacts facts = history.worker();
-        int worker = worker(facts.workerId());
-        facts.birthDate().ifPresent(date -> setBirthDay(worker, day(date)));
-        facts.sex().ifPresent(sex -> setSex(worker, sex));
-        facts.enrolledFrom().ifPresent(date -> setEnrolledFrom(worker, day(date)));
-        facts.endDate().ifPresent(date -> setEndDay(worker, day(date)));
+        int worker = worker(history.worker().workerId());
+        setFacts(worker, history.worker());
         history.audiograms().forEach(audiogram -> addTest(worker, audiogram));
         history.decisions().forEach(decision -> addDecision(worker, decision));
     }

@@ -66,12 +66,13 @@ final class TestOrder {
         return true;
     }
 
+    /** Workers who were added after the tests were sorted have none. */
     int start(int worker) {
-        return starts[worker];
+        return starts[Math.min(worker, starts.length - 1)];
     }
 
     int end(int worker) {
-        return starts[worker + 1];
+        return starts[Math.min(worker + 1, starts.length - 1)];
     }
 
     int count(int worker) {

@@ -212,10 +212,10 @@ final class WorkerTests {
                 sumDb);
     }
 
-    /** Whether no test shows a shift from the baseline, nor may show one. */
+    /** Whether no test is found to show a shift from the baseline. */
     boolean showNoShift() {
         for (int row = (baseline + 1) * EARS; row < size * EARS; row++) {
-            if (shifts[row] != Answer.NO) {
+            if (shifts[row] == Answer.YES) {
                 return false;
             }
         }

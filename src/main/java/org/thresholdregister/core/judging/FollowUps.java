@@ -48,7 +48,7 @@ final class FollowUps {
         FollowUps followUps = new FollowUps();
         for (Determination determination : determinations) {
             if (determination instanceof Judged judged) {
-                followUps.addFor(judged, decisions.on(daysOf(judged, determinations), judged.ear()));
+                followUps.addFor(judged, decisions.on(() -> daysOf(judged, determinations), judged.ear()));
             }
         }
         List<FollowUp> all = new ArrayList<>();

@@ -87,7 +87,8 @@ public final class Judge {
             entries.add(entry);
             reviseBaselines(entry);
         }
-        RecordingJudge recordingJudge = new RecordingJudge(options, timelines, entries, this::decisionsOn, this::shift);
+        DecisionLookup decided = (days, ear) -> decisions.isEmpty() ? TestDecisions.NONE : decisionsOn(days.get(), ear);
+        RecordingJudge recordingJudge = new RecordingJudge(options, timelines, entries, decided, this::shift);
         List<Determination> determinations = new ArrayList<>();
         for (TestEntry entry : entries) {
             recordingJudge.advanceTo(entry);
@@ -100,7 +101,7 @@ public final class Judge {
         return new WorkerJudgement(
                 determinations,
                 findings(),
-                FollowUps.of(history.worker(), options, tests, determinations, this::decisionsOn),
+                FollowUps.of(history.worker(), options, tests, determinations, decided),
                 List.copyOf(proposals));
     }
 
@@ -369,11 +370,9 @@ public final class Judge {
     }
 
     private TestDecisions decisionsOn(Set<LocalDate> days, Ear ear) {
-        return decisions.isEmpty()
-                ? TestDecisions.NONE
-                : new TestDecisions(decisions.stream()
-                        .filter(decision -> days.contains(decision.testDate())
-                                && decision.ears().include(ear))
-                        .toList());
+        return new TestDecisions(decisions.stream()
+                .filter(decision ->
+                        days.contains(decision.testDate()) && decision.ears().include(ear))
+                .toList());
     }
 }

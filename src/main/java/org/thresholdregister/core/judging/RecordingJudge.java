@@ -75,10 +75,11 @@ final class RecordingJudge {
         if (rule instanceof RecordingRule.None) {
             return Recording.without(Recordability.NOT_ASKED);
         }
-        Recording recording = options.baselineRevision() == BaselineRevision.APPLY || baselineHasMoved(entry, ear)
+        Recording recording = options.baselineRevision() == BaselineRevision.APPLY
+                        || timelines.of(ear).hasMovedFor(entry.test())
                 ? inItsOwnRight(entry, ear, outcome)
                 : byOutcome(entry, ear, outcome);
-        Recording answer = afterDecisions(recording, decisions.on(daysOf(entry, recording), ear));
+        Recording answer = afterDecisions(recording, decisions.on(() -> daysOf(entry, recording), ear));
         if (answer.answer() == Recordability.YES && !isLinedOut(answer)) {
             answer.comparison().ifPresent(comparison -> keepCase(ear, comparison));
         }
@@ -100,10 +101,6 @@ final class RecordingJudge {
                 .comparison()
                 .ifPresent(comparison -> days.add(comparison.decidingTest().date()));
         return days;
-    }
-
-    private boolean baselineHasMoved(TestEntry entry, Ear ear) {
-        return timelines.of(ear).changes().stream().anyMatch(change -> change.appliesTo(entry.test()));
     }
 
     private Recording byOutcome(TestEntry entry, Ear ear, Outcome outcome) {

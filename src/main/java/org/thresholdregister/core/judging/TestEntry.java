@@ -87,9 +87,12 @@ final class TestEntry {
         boolean first = retestRule
                 .filter(rule -> rule.choice() == RetestRule.Choice.FIRST)
                 .isPresent();
-        return retests.stream()
-                .filter(retest -> retest.comparison(ear).isPresent())
-                .reduce((earlier, later) -> first ? earlier : later);
+        for (TestEntry retest : first ? retests : retests.reversed()) {
+            if (retest.comparison(ear).isPresent()) {
+                return Optional.of(retest);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What the counting retest says of an ear, where it can say anything. */

@@ -1,5 +1,6 @@
 package org.thresholdregister.core.shift;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -40,19 +41,15 @@ public record ThresholdShift(
                         .distinct()
                         .sorted()
                         .toList();
-        return new ThresholdShift(
-                ear,
-                earlier,
-                later,
-                allowance,
-                criterion,
-                looked.stream()
-                        .map(frequency -> FrequencyShift.of(
-                                frequency,
-                                earlier.threshold(ear, frequency),
-                                later.threshold(ear, frequency),
-                                allowance.at(frequency)))
-                        .toList());
+        List<FrequencyShift> shifts = new ArrayList<>(looked.size());
+        for (Frequency frequency : looked) {
+            shifts.add(FrequencyShift.of(
+                    frequency,
+                    earlier.threshold(ear, frequency),
+                    later.threshold(ear, frequency),
+                    allowance.at(frequency)));
+        }
+        return new ThresholdShift(ear, earlier, later, allowance, criterion, List.copyOf(shifts));
     }
 
     /** Whether this is a shift by the criterion, after the allowance. */

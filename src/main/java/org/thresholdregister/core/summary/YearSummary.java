@@ -2,6 +2,7 @@ package org.thresholdregister.core.summary;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -39,12 +40,23 @@ public final class YearSummary {
                     .see(test);
         }
         years.forEach((year, person) -> {
-            // A set, since a site or department may be named like a total.
-            for (Group counted : new LinkedHashSet<>(List.of(group, group.wholeSite(), Group.EVERYBODY))) {
-                person.count(counts.computeIfAbsent(
-                        new YearAndGroup(year, counted), key -> new int[Measure.values().length]));
-            }
+            int[] values = new int[Measure.values().length];
+            person.count(values);
+            add(year, group, values);
         });
+    }
+
+    /**
+     * Adds what was counted elsewhere in the same way, of any number of workers of one group.
+     *
+     * @param values by the ordinal of their {@link Measure}
+     */
+    public void add(int year, Group group, int[] values) {
+        // A set, since a site or department may be named like a total.
+        for (Group counted : new LinkedHashSet<>(List.of(group, group.wholeSite(), Group.EVERYBODY))) {
+            int[] sums = counts.computeIfAbsent(new YearAndGroup(year, counted), key -> new int[values.length]);
+            Arrays.setAll(sums, i -> sums[i] + values[i]);
+        }
     }
 
     /** All counts, zeros included, by year, site, department and measure. */

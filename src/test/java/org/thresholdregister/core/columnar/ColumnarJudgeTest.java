@@ -16,11 +16,18 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.thresholdregister.core.Vectors;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.aging.Sex;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.baseline.BaselineRevision;
+import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Judge;
@@ -47,6 +54,8 @@ class ColumnarJudgeTest {
     private static final List<LocalDate> DAYS = List.of(
             LocalDate.of(2016, 2, 29), LocalDate.of(2017, 6, 15), LocalDate.of(2020, 1, 1), LocalDate.of(2040, 1, 1));
 
+    private static final LocalDate CROWDED_FROM = LocalDate.of(2021, 3, 1);
+
     private static final Holidays HOLIDAYS =
             new Holidays(Set.of(LocalDate.of(2016, 3, 7), LocalDate.of(2017, 6, 23), LocalDate.of(2018, 1, 1)));
 
@@ -68,6 +77,52 @@ class ColumnarJudgeTest {
     @Test
     void everyCellIsTheSameWhereRevisionsAreApplied() {
         assertSame(RuleSets.OSHA, population(44, true), BaselineRevision.APPLY);
+    }
+
+    /** So many tests in so few weeks, with shifts that come and go, that windows overlap and days coincide. */
+    @Test
+    void everyCellIsTheSameWhereTestsCrowd() {
+        List<WorkerHistory> histories = new ArrayList<>();
+        Random random = new Random(47);
+        for (int i = 0; i < WORKERS / 3; i++) {
+            histories.add(crowded("C" + i, random));
+        }
+        List<LocalDate> days = List.of(CROWDED_FROM.plusDays(40), CROWDED_FROM.plusDays(75), LocalDate.of(2040, 1, 1));
+        for (RuleSet ruleSet : List.of(RuleSets.OSHA, RuleSets.find("msha").orElseThrow())) {
+            for (BaselineRevision revision : BaselineRevision.values()) {
+                assertSame(ruleSet, histories, revision, days);
+            }
+        }
+    }
+
+    private static WorkerHistory crowded(String id, Random random) {
+        List<Audiogram> audiograms = new ArrayList<>();
+        LocalDate day = CROWDED_FROM;
+        int[] levels = {10, 10};
+        for (int i = 0; i < 12; i++) {
+            TestPurpose purpose = TestPurpose.values()[random.nextInt(TestPurpose.values().length)];
+            LocalDate date = day;
+            if (audiograms.stream().noneMatch(test -> test.date().equals(date) && test.purpose() == purpose)) {
+                audiograms.add(Vectors.flat(date, purpose, levels[0], levels[1]));
+            }
+            day = day.plusDays(random.nextInt(3) == 0 ? 0 : random.nextInt(20));
+            levels[random.nextInt(2)] = 10 + random.nextInt(4) * 10;
+        }
+        List<Decision> decisions = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            LocalDate test = audiograms.get(random.nextInt(audiograms.size())).date();
+            DecisionKind kind = DecisionKind.values()[random.nextInt(DecisionKind.values().length)];
+            decisions.add(new Decision(Ears.BOTH, test, kind, test.plusDays(random.nextInt(10)), "", ""));
+        }
+        return new WorkerHistory(
+                new WorkerFacts(
+                        id,
+                        Optional.of(LocalDate.of(1970, 1, 1)),
+                        Optional.of(Sex.MALE),
+                        Optional.empty(),
+                        Optional.of(CROWDED_FROM.plusDays(random.nextInt(900)))),
+                audiograms,
+                decisions);
     }
 
     @Test
@@ -126,26 +181,33 @@ class ColumnarJudgeTest {
                     history.audiograms(),
                     history.decisions()));
         });
-        histories.add(new WorkerHistory(
-                new WorkerFacts(
-                        "not tested",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(LocalDate.of(2017, 1, 31)),
-                        Optional.empty()),
-                List.of(),
-                List.of()));
+        histories.add(notTested("not tested", Optional.empty()));
+        for (LocalDate asOf : DAYS) {
+            histories.add(notTested("left on " + asOf, Optional.of(asOf)));
+            histories.add(notTested("left before " + asOf, Optional.of(asOf.minusDays(1))));
+        }
         Collections.shuffle(histories, new Random(seed));
         return histories;
     }
 
+    private static WorkerHistory notTested(String id, Optional<LocalDate> endDate) {
+        Optional<LocalDate> enrolledFrom = Optional.of(LocalDate.of(2017, 1, 31));
+        return new WorkerHistory(
+                new WorkerFacts(id, Optional.empty(), Optional.empty(), enrolledFrom, endDate), List.of(), List.of());
+    }
+
     private static void assertSame(RuleSet ruleSet, List<WorkerHistory> histories, BaselineRevision revision) {
+        assertSame(ruleSet, histories, revision, DAYS);
+    }
+
+    private static void assertSame(
+            RuleSet ruleSet, List<WorkerHistory> histories, BaselineRevision revision, List<LocalDate> days) {
         Population population = Population.of(histories);
         Map<String, WorkerHistory> byId = new HashMap<>();
         histories.forEach(history -> byId.put(history.worker().workerId(), history));
         assertThat(population.workerCount()).isEqualTo(histories.size());
         for (AgeCorrection correction : AgeCorrection.values()) {
-            for (LocalDate asOf : DAYS) {
+            for (LocalDate asOf : days) {
                 JudgingOptions options = new JudgingOptions(asOf, ruleSet, correction, revision, HOLIDAYS);
                 JudgedPopulation judged = ColumnarJudge.judge(population, options);
                 JudgedRow row = judged.newRow();
