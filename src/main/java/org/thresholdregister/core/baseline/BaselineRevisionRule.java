@@ -63,10 +63,10 @@ public final class BaselineRevisionRule {
      *     new baseline
      */
     public List<BaselineChange> consider(Audiogram test, List<Audiogram> tests) {
-        List<BaselineChange> proposals = new ArrayList<>();
         if (sum(test).isEmpty() || sum(baseline).isEmpty()) {
-            return proposals;
+            return List.of();
         }
+        List<BaselineChange> proposals = new ArrayList<>();
         Audiogram considered = standInFor(test, tests);
         boolean again = true;
         while (again) {
@@ -93,7 +93,7 @@ public final class BaselineRevisionRule {
         return considered;
     }
 
-    /** Whether the baseline moved to an earlier test, so that this one must be looked at again. */
+    /** Whether the baseline moved, so that the test must be looked at again. */
     private boolean considerImprovement(Audiogram test, List<BaselineChange> proposals) {
         if (level(baseline) - level(test) < rule.improvementDb() * Frequency.AVERAGED.size()) {
             firstBetter = null;
@@ -104,7 +104,8 @@ public final class BaselineRevisionRule {
             firstBetter = test;
             return false;
         }
-        return propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test, proposals);
+        propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test, proposals);
+        return true;
     }
 
     private boolean considerShift(Audiogram test, List<BaselineChange> proposals) {
@@ -118,20 +119,19 @@ public final class BaselineRevisionRule {
                 if (earlier == null) {
                     firstWorse = test;
                 } else if (!test.date().isBefore(earlier.date().plusMonths(rule.persistenceMonths()))) {
-                    return propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test, proposals);
+                    propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test, proposals);
+                    return true;
                 }
             }
         }
         return false;
     }
 
-    private boolean propose(
-            BaselineChange.Kind kind, Audiogram earlier, Audiogram test, List<BaselineChange> proposals) {
+    private void propose(BaselineChange.Kind kind, Audiogram earlier, Audiogram test, List<BaselineChange> proposals) {
         Audiogram revised = level(test) < level(earlier) ? test : earlier;
         proposals.add(new BaselineChange(
                 ear, kind, baseline, revised, test, test.date(), List.of(earlier.date(), test.date())));
         startFrom(revised);
-        return !revised.equals(test);
     }
 
     private Answer shift(Audiogram test) {
