@@ -66,6 +66,18 @@ class TestDecisionsTest {
         assertThat(new TestDecisions(List.of(last, first)).entry()).hasValue(last);
     }
 
+    @Test
+    void ofTwoWithTheSameTextsTheNamedTestAndEarsDecide() {
+        Decision ofTest = new Decision(Ears.BOTH, TESTED, DecisionKind.RECORDED, TESTED.plusDays(30), "Dr A", "");
+        Decision ofRetest =
+                new Decision(Ears.LEFT, TESTED.plusDays(9), DecisionKind.RECORDED, TESTED.plusDays(30), "Dr A", "");
+        Decision ofOneEar = new Decision(Ears.LEFT, TESTED, DecisionKind.RECORDED, TESTED.plusDays(30), "Dr A", "");
+        assertThat(new TestDecisions(List.of(ofTest, ofRetest)).entry()).hasValue(ofRetest);
+        assertThat(new TestDecisions(List.of(ofRetest, ofTest)).entry()).hasValue(ofRetest);
+        assertThat(new TestDecisions(List.of(ofTest, ofOneEar)).entry()).hasValue(ofTest);
+        assertThat(new TestDecisions(List.of(ofOneEar, ofTest)).entry()).hasValue(ofTest);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "NOT_WORK_RELATED, true, false",
