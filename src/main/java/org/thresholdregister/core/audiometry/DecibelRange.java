@@ -1,5 +1,6 @@
 package org.thresholdregister.core.audiometry;
 
+import java.util.Objects;
 import java.util.OptionalInt;
 import org.thresholdregister.core.regulation.Answer;
 
@@ -68,12 +69,13 @@ public final class DecibelRange {
     /** The smaller of two quantities. */
     public DecibelRange min(DecibelRange other) {
         boolean below = boundedBelow && other.boundedBelow;
-        int most = boundedAbove && (!other.boundedAbove || highest < other.highest) ? highest : other.highest;
+        boolean above = boundedAbove && other.boundedAbove;
         return new DecibelRange(
                 below,
                 below ? Math.min(lowest, other.lowest) : 0,
                 boundedAbove || other.boundedAbove,
-                boundedAbove || other.boundedAbove ? most : 0);
+                // An end without a bound holds 0, so that the sum is the other one's end.
+                above ? Math.min(highest, other.highest) : highest + other.highest);
     }
 
     /** The quantity where every value under {@code least} counts as {@code least}, every one over {@code most} as that. */
@@ -121,7 +123,7 @@ public final class DecibelRange {
 
     @Override
     public int hashCode() {
-        return lowest * 31 + highest + (boundedBelow ? 7 : 0) + (boundedAbove ? 13 : 0);
+        return Objects.hash(boundedBelow, lowest, boundedAbove, highest);
     }
 
     @Override

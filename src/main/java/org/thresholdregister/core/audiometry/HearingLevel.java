@@ -4,7 +4,7 @@ package org.thresholdregister.core.audiometry;
  * A pure-tone air-conduction hearing level in whole dB HL, from {@value #LOWEST_DB} to {@value #HIGHEST_DB}; larger is
  * worse. A difference of two levels is no level: it is a {@link DecibelRange}.
  */
-public record HearingLevel(int decibels) implements Comparable<HearingLevel> {
+public record HearingLevel(int decibels) {
 
     public static final int LOWEST_DB = -10;
     public static final int HIGHEST_DB = 120;
@@ -18,15 +18,5 @@ public record HearingLevel(int decibels) implements Comparable<HearingLevel> {
 
     public static boolean isInRange(int decibels) {
         return decibels >= LOWEST_DB && decibels <= HIGHEST_DB;
-    }
-
-    @Override
-    public int compareTo(HearingLevel other) {
-        return Integer.compare(decibels, other.decibels);
-    }
-
-    @Override
-    public String toString() {
-        return decibels + " dB HL";
     }
 }

@@ -1,8 +1,8 @@
 package org.thresholdregister.core.baseline;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
@@ -65,20 +65,14 @@ public final class BaselineRevisionRule {
      * Looks at the next test.
      *
      * @param tests all tests of the ear, among which a better retest of this one is looked for
-     * @return the revisions that it completes, in order; a test can complete two, since it is looked at again on the
-     *     new baseline
+     * @return the revision that it completes
      */
-    public List<BaselineChange> consider(Audiogram test, List<Audiogram> tests) {
-        List<BaselineChange> proposals = new ArrayList<>();
+    public Optional<BaselineChange> consider(Audiogram test, List<Audiogram> tests) {
         if (sum(test).isEmpty() || sum(baseline).isEmpty()) {
-            return proposals;
+            return Optional.empty();
         }
         Audiogram considered = standInFor(test, tests);
-        boolean again = true;
-        while (again) {
-            again = considerImprovement(considered, proposals) || considerShift(considered, proposals);
-        }
-        return proposals;
+        return considerImprovement(considered).or(() -> considerShift(considered));
     }
 
     /** The latest better retest takes the place of a test that shows a shift. */
@@ -99,25 +93,24 @@ public final class BaselineRevisionRule {
         return considered;
     }
 
-    /** Whether the baseline moved to an earlier test, so that this one must be looked at again. */
-    private boolean considerImprovement(Audiogram test, List<BaselineChange> proposals) {
+    private Optional<BaselineChange> considerImprovement(Audiogram test) {
         if (level(baseline) - level(test) < rule.improvementDb() * Frequency.AVERAGED.size()) {
             firstBetter = null;
-            return false;
+            return Optional.empty();
         }
         Audiogram earlier = firstBetter;
         if (earlier == null) {
             firstBetter = test;
-            return false;
+            return Optional.empty();
         }
         if (declined.test(better(earlier, test))) {
             firstBetter = test;
-            return false;
+            return Optional.empty();
         }
-        return propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test, proposals);
+        return Optional.of(propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test));
     }
 
-    private boolean considerShift(Audiogram test, List<BaselineChange> proposals) {
+    private Optional<BaselineChange> considerShift(Audiogram test) {
         switch (shift(test)) {
             case NO -> firstWorse = null;
             case UNDECIDED -> {
@@ -130,22 +123,25 @@ public final class BaselineRevisionRule {
                 } else if (!test.date().isBefore(earlier.date().plusMonths(rule.persistenceMonths()))) {
                     if (declined.test(better(earlier, test))) {
                         firstWorse = test;
-                        return false;
+                        return Optional.empty();
                     }
-                    return propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test, proposals);
+                    return Optional.of(propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test));
                 }
             }
         }
-        return false;
+        return Optional.empty();
     }
 
-    private boolean propose(
-            BaselineChange.Kind kind, Audiogram earlier, Audiogram test, List<BaselineChange> proposals) {
+    private BaselineChange propose(BaselineChange.Kind kind, Audiogram earlier, Audiogram test) {
         Audiogram revised = better(earlier, test);
-        proposals.add(new BaselineChange(
-                ear, kind, baseline, revised, test, test.date(), List.of(earlier.date(), test.date())));
+        BaselineChange proposal = new BaselineChange(
+                ear, kind, baseline, revised, test, test.date(), List.of(earlier.date(), test.date()));
         startFrom(revised);
-        return !revised.equals(test);
+        // The test is looked at again on the new baseline, where it may be the first that is worse. It is never better.
+        if (shift(test) == Answer.YES) {
+            firstWorse = test;
+        }
+        return proposal;
     }
 
     /** The one with the lower mean; of equals the earlier. */

@@ -8,8 +8,10 @@ import org.jspecify.annotations.Nullable;
 /** The decisions that concern one test of one ear. */
 public record TestDecisions(List<Decision> decisions) {
 
-    private static final Comparator<Decision> BY_TEXTS =
-            Comparator.comparing(Decision::by).thenComparing(Decision::reason);
+    private static final Comparator<Decision> BY_THE_REST = Comparator.comparing(Decision::by)
+            .thenComparing(Decision::reason)
+            .thenComparing(Decision::testDate)
+            .thenComparing(Decision::ears);
 
     public static final TestDecisions NONE = new TestDecisions(List.of());
 
@@ -42,7 +44,7 @@ public record TestDecisions(List<Decision> decisions) {
         return Optional.ofNullable(latest);
     }
 
-    /** Of equal days, the stronger kind wins; texts come last, so that the order of the record never matters. */
+    /** Of equal days, the stronger kind wins; the rest comes last, so that the order of the record never matters. */
     private static boolean isLater(Decision decision, Decision other, DecisionKind strongerKind) {
         if (!decision.decidedOn().equals(other.decidedOn())) {
             return decision.decidedOn().isAfter(other.decidedOn());
@@ -50,6 +52,6 @@ public record TestDecisions(List<Decision> decisions) {
         if (decision.kind() != other.kind()) {
             return decision.kind() == strongerKind;
         }
-        return BY_TEXTS.compare(decision, other) > 0;
+        return BY_THE_REST.compare(decision, other) > 0;
     }
 }

@@ -174,12 +174,13 @@ public final class Judge {
         for (Ear ear : Ear.values()) {
             BaselineTimeline timeline = timelines.of(ear);
             if (entry.comparison(ear).isPresent()) {
-                revisionRules.of(ear).ifPresent(rule -> {
-                    for (BaselineChange proposal : rule.consider(entry.test(), timeline.tests())) {
-                        timeline.move(proposal);
-                        proposals.add(proposal);
-                    }
-                });
+                revisionRules
+                        .of(ear)
+                        .flatMap(rule -> rule.consider(entry.test(), timeline.tests()))
+                        .ifPresent(proposal -> {
+                            timeline.move(proposal);
+                            proposals.add(proposal);
+                        });
             }
         }
     }

@@ -2,10 +2,12 @@ package org.thresholdregister.core.aging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -83,5 +85,32 @@ class AgeCorrectionTableTest {
                         .isGreaterThanOrEqualTo(table.decibels(age, frequency));
             }
         }
+    }
+
+    /** The enum holds tables read when the program starts; this reads one again, row by row. */
+    @ParameterizedTest
+    @CsvSource({"osha-table-f1-male.csv, MALE", "osha-table-f2-female.csv, FEMALE"})
+    void aTableReadAgainIsTheTableInUse(String resource, Sex sex) {
+        AgeCorrectionTable read = AgeCorrectionTable.load("the table", resource);
+        AgeCorrectionTable used = AgeTables.OSHA_APPENDIX_F.of(sex);
+        for (Frequency frequency : PUBLISHED) {
+            for (int age = 20; age <= 60; age++) {
+                assertThat(read.decibels(age, frequency)).isEqualTo(used.decibels(age, frequency));
+            }
+        }
+    }
+
+    @Test
+    void aTableThatIsMissingIsNamed() {
+        assertThatIllegalStateException()
+                .isThrownBy(() -> AgeCorrectionTable.load("Table X", "no-such-table.csv"))
+                .withMessage("Table X is missing from the program");
+    }
+
+    @Test
+    void aTableWithoutARowForEachAgeIsRefused() {
+        assertThatIllegalStateException()
+                .isThrownBy(() -> AgeCorrectionTable.load("Table X", "table-without-its-last-row.csv"))
+                .withMessage("Table X does not have a row for each age");
     }
 }

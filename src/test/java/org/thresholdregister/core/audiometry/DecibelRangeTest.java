@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.IntBinaryOperator;
 import org.junit.jupiter.api.Test;
 import org.thresholdregister.core.regulation.Answer;
@@ -154,6 +156,24 @@ class DecibelRangeTest {
         assertThat(DecibelRange.UNKNOWN.exact()).isEmpty();
         assertThat(DecibelRange.atLeast(5).minus(DecibelRange.atLeast(5))).isEqualTo(DecibelRange.UNKNOWN);
         assertThat(DecibelRange.exactly(5).minus(DecibelRange.atLeast(2))).isEqualTo(DecibelRange.atMost(3));
+    }
+
+    @Test
+    void differentRangesSpreadOverHashCodes() {
+        Set<Integer> hashes = new HashSet<>();
+        for (int bound = -10; bound <= 120; bound++) {
+            hashes.add(DecibelRange.exactly(bound).hashCode());
+            hashes.add(DecibelRange.atLeast(bound).hashCode());
+            hashes.add(DecibelRange.atMost(bound).hashCode());
+        }
+        assertThat(hashes).hasSizeGreaterThan(300);
+    }
+
+    @Test
+    void anOpenEndIsShownAsOpen() {
+        assertThat(DecibelRange.exactly(-5)).hasToString("-5 to -5 dB");
+        assertThat(DecibelRange.atLeast(0)).hasToString("0 to .. dB");
+        assertThat(DecibelRange.atMost(0)).hasToString(".. to 0 dB");
     }
 
     /** A plain number, a half-open range or any value at all: the only ranges that measurements give. */

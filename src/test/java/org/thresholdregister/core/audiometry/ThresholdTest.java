@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,6 +72,26 @@ class ThresholdTest {
                         .with(Ear.LEFT, Frequency.HZ_3000, Threshold.notGiven())
                         .levelSum(Ear.LEFT))
                 .isEqualTo(DecibelRange.UNKNOWN);
+    }
+
+    @Test
+    void audiogramsAreTheSameByDayPurposeAndEveryThreshold() {
+        Audiogram audiogram = new Audiogram.Builder(LocalDate.parse("2026-03-09"), TestPurpose.ANNUAL).build();
+        Set<Integer> hashes = new HashSet<>();
+        for (Ear ear : Ear.values()) {
+            for (Frequency frequency : Frequency.values()) {
+                Audiogram other = audiogram.with(ear, frequency, Threshold.measured(20));
+                assertThat(other).isNotEqualTo(audiogram);
+                assertThat(other.with(ear, frequency, Threshold.notGiven()))
+                        .isEqualTo(audiogram)
+                        .hasSameHashCodeAs(audiogram);
+                hashes.add(other.hashCode());
+            }
+        }
+        assertThat(hashes).hasSizeGreaterThan(10);
+        assertThat(audiogram)
+                .isNotEqualTo(new Audiogram.Builder(LocalDate.parse("2026-03-10"), TestPurpose.ANNUAL).build())
+                .isNotEqualTo(new Audiogram.Builder(LocalDate.parse("2026-03-09"), TestPurpose.EXIT).build());
     }
 
     @Test

@@ -49,7 +49,8 @@ import org.thresholdregister.core.shift.ThresholdShift;
 /** The columns say of random populations, cell by cell, what the readable rules say. */
 class ColumnarJudgeTest {
 
-    private static final int WORKERS = 2000;
+    /** Mutation testing, which runs this a thousand times, makes do with fewer. */
+    private static final int WORKERS = Integer.getInteger("columnar.workers", 2000);
 
     /** Days in, at the end of, and long after the years in which random histories lie. */
     private static final List<LocalDate> DAYS = List.of(

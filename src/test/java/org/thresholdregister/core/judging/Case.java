@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.thresholdregister.core.Vectors;
+import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
@@ -16,6 +17,8 @@ import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.Determination.Judged;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
 
 /** A worker of over 60, for whom the age tables allow nothing, with as many tests and decisions as a test needs. */
 public final class Case {
@@ -25,6 +28,7 @@ public final class Case {
     private Optional<LocalDate> enrolledFrom = Optional.empty();
     private Optional<LocalDate> endDate = Optional.empty();
     private BaselineRevision baselineRevision = BaselineRevision.OFF;
+    private RuleSet ruleSet = RuleSets.OSHA;
 
     public Case enrolledFrom(String date) {
         enrolledFrom = Optional.of(LocalDate.parse(date));
@@ -38,6 +42,11 @@ public final class Case {
 
     public Case with(BaselineRevision revision) {
         baselineRevision = revision;
+        return this;
+    }
+
+    public Case by(String ruleSetWord) {
+        ruleSet = RuleSets.find(ruleSetWord).orElseThrow();
         return this;
     }
 
@@ -61,8 +70,8 @@ public final class Case {
     }
 
     public WorkerJudgement asOf(String day) {
-        JudgingOptions options = JudgingOptions.asOf(LocalDate.parse(day)).withBaselineRevision(baselineRevision);
-        return Judge.judge(history(), options);
+        return Judge.judge(
+                history(), new JudgingOptions(LocalDate.parse(day), ruleSet, AgeCorrection.ON, baselineRevision));
     }
 
     public WorkerHistory history() {

@@ -3,113 +3,72 @@ package org.thresholdregister.core.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.thresholdregister.core.aging.AgeCorrection;
-import org.thresholdregister.core.aging.Sex;
-import org.thresholdregister.core.audiometry.Audiogram;
-import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
-import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
-import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.baseline.BaselineRevision;
-import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.rules.RuleSets;
 
+/** The days on which time alone changes a judgement, by example. */
 class NextChangeTest {
-
-    private static final LocalDate FIRST_TEST = LocalDate.of(2024, 1, 10);
-
-    /** A worker with some tests a few weeks apart, shifts likely, and now and then a decision and a last day. */
-    private static WorkerHistory someHistory(Random random) {
-        List<Audiogram> tests = new ArrayList<>();
-        List<Decision> decisions = new ArrayList<>();
-        LocalDate day = FIRST_TEST;
-        for (int i = 0; i < 1 + random.nextInt(5); i++) {
-            TestPurpose purpose =
-                    i == 0 ? TestPurpose.BASELINE : TestPurpose.values()[random.nextInt(TestPurpose.values().length)];
-            tests.add(flat(day, purpose, 10 + 5 * random.nextInt(6), 10 + 5 * random.nextInt(6)));
-            if (random.nextInt(4) == 0) {
-                DecisionKind kind = DecisionKind.values()[random.nextInt(DecisionKind.values().length)];
-                decisions.add(new Decision(
-                        Ears.values()[random.nextInt(3)], day, kind, day.plusDays(random.nextInt(60)), "", ""));
-            }
-            day = day.plusDays(5 + random.nextInt(40));
-        }
-        return new WorkerHistory(
-                new WorkerFacts(
-                        "1",
-                        Optional.of(LocalDate.of(1980, 1, 1)),
-                        Optional.of(Sex.FEMALE),
-                        Optional.of(FIRST_TEST),
-                        random.nextInt(3) == 0
-                                ? Optional.of(FIRST_TEST.plusDays(random.nextInt(500)))
-                                : Optional.empty()),
-                tests,
-                decisions);
-    }
-
-    private static Audiogram flat(LocalDate day, TestPurpose purpose, int left, int right) {
-        Audiogram.Builder audiogram = new Audiogram.Builder(day, purpose);
-        for (Frequency frequency : Frequency.values()) {
-            audiogram.set(Ear.LEFT, frequency, Threshold.measured(left));
-            audiogram.set(Ear.RIGHT, frequency, Threshold.measured(right));
-        }
-        return audiogram.build();
-    }
-
-    @Test
-    void nothingChangesBeforeTheNextChange() {
-        int changes = 0;
-        Random random = new Random(1910_95);
-        for (int i = 0; i < 150; i++) {
-            WorkerHistory history = someHistory(random);
-            for (BaselineRevision revision : BaselineRevision.values()) {
-                LocalDate asOf = FIRST_TEST.plusDays(random.nextInt(200));
-                WorkerJudgement judgement = judge(history, asOf, revision);
-                LocalDate change = NextChange.after(asOf, history, judgement).orElse(LocalDate.MAX);
-                assertThat(change).isAfter(asOf);
-                LocalDate last = FIRST_TEST.plusDays(700);
-                for (LocalDate day = asOf; day.isBefore(change) && day.isBefore(last); day = day.plusDays(1)) {
-                    assertThat(judge(history, day, revision)).isEqualTo(judgement);
-                }
-                if (change.isBefore(last) && !judge(history, change, revision).equals(judgement)) {
-                    changes++;
-                }
-            }
-        }
-        assertThat(changes).as("cases in which the day did bring a change").isGreaterThan(50);
-    }
-
-    private static WorkerJudgement judge(WorkerHistory history, LocalDate day, BaselineRevision revision) {
-        return Judge.judge(history, new JudgingOptions(day, RuleSets.OSHA, AgeCorrection.ON, revision));
-    }
 
     @Test
     void aShiftWithoutARetestChangesOnTheThirtyFirstDay() {
-        WorkerHistory history = new WorkerHistory(
-                new WorkerFacts("1", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
-                List.of(
-                        flat(FIRST_TEST, TestPurpose.BASELINE, 10, 10),
-                        flat(LocalDate.of(2025, 1, 1), TestPurpose.ANNUAL, 60, 10)),
-                List.of());
-        LocalDate asOf = LocalDate.of(2025, 1, 1);
-        JudgingOptions options = new JudgingOptions(asOf, RuleSets.OSHA, AgeCorrection.OFF, BaselineRevision.OFF);
+        Case shift = new Case()
+                .test("2024-01-10", TestPurpose.BASELINE, 10, 10)
+                .test("2025-01-01", TestPurpose.ANNUAL, 60, 10);
+        assertNextChange(shift, "2025-01-01", "2025-02-01");
+        assertNextChange(shift, "2025-01-31", "2025-02-01");
+        assertNoChange(shift, "2025-02-01");
+    }
 
-        assertThat(NextChange.after(asOf, history, Judge.judge(history, options)))
-                .contains(LocalDate.of(2025, 2, 1));
-        LocalDate settled = LocalDate.of(2025, 2, 1);
-        assertThat(NextChange.after(
-                        settled,
-                        history,
-                        Judge.judge(
-                                history,
-                                new JudgingOptions(settled, RuleSets.OSHA, AgeCorrection.OFF, BaselineRevision.OFF))))
+    @Test
+    void aTestWithoutAShiftChangesNoMore() {
+        Case noShift = new Case()
+                .test("2024-01-10", TestPurpose.BASELINE, 10, 10)
+                .test("2025-01-01", TestPurpose.ANNUAL, 15, 10);
+        assertNoChange(noShift, "2025-01-01");
+    }
+
+    /** The baseline was moved to a lasting shift, which hides the case: the test asks for a retest all the same. */
+    @Test
+    void aHiddenCaseChangesOnTheThirtyFirstDayToo() {
+        Case hidden = new Case()
+                .test("2021-04-01", TestPurpose.BASELINE, "5 5 10", "10 10 10")
+                .test("2024-04-01", TestPurpose.ANNUAL, "15 20 20", "10 10 10")
+                .decided("2024-04-01", Ears.LEFT, DecisionKind.BASELINE, "2024-05-01")
+                .test("2026-04-01", TestPurpose.ANNUAL, "20 25 30", "10 10 10")
+                .with(BaselineRevision.OFF);
+        assertNextChange(hidden, "2026-04-20", "2026-05-02");
+    }
+
+    @Test
+    void aTestAndADecisionAreSeenFromTheirDays() {
+        Case planned = new Case()
+                .test("2024-01-10", TestPurpose.BASELINE, 10, 10)
+                .test("2025-01-01", TestPurpose.ANNUAL, 15, 10)
+                .decided("2025-01-01", Ears.LEFT, DecisionKind.INVALID_TEST, "2025-01-20");
+        assertNextChange(planned, "2024-06-01", "2025-01-01");
+        assertNextChange(planned, "2025-01-01", "2025-01-20");
+        assertNoChange(planned, "2025-01-20");
+    }
+
+    @Test
+    void nextTestIsNoLongerOwedOnTheDayAfterTheLast() {
+        Case leaver =
+                new Case().test("2024-01-10", TestPurpose.BASELINE, 10, 10).left("2025-03-31");
+        assertNextChange(leaver, "2025-03-01", "2025-04-01");
+        assertNextChange(leaver, "2025-03-31", "2025-04-01");
+        assertNoChange(leaver, "2025-04-01");
+    }
+
+    private static void assertNextChange(Case record, String asOf, String change) {
+        assertThat(NextChange.after(LocalDate.parse(asOf), record.history(), record.asOf(asOf)))
+                .contains(LocalDate.parse(change));
+    }
+
+    private static void assertNoChange(Case record, String asOf) {
+        assertThat(NextChange.after(LocalDate.parse(asOf), record.history(), record.asOf(asOf)))
                 .isEmpty();
     }
 }

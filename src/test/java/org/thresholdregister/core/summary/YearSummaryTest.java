@@ -66,6 +66,37 @@ class YearSummaryTest {
                         .build());
     }
 
+    /** One pair at a time, since pairs together could make up for each other. */
+    @Test
+    void oneEarAwaitingARetestAndTheOtherConfirmedIsConfirmed() {
+        add(
+                FURNACE,
+                judged("2026-03-09", Outcome.AWAITING_RETEST, Answer.YES, Recordability.AWAITING_RETEST),
+                judged("2026-03-09", Outcome.CONFIRMED, Answer.YES, Recordability.NO));
+        assertThat(counts(2026, FURNACE))
+                .isEqualTo(expected().tested(1).annual(1).found(1).confirmed(1).build());
+    }
+
+    @Test
+    void oneEarNotConfirmedAndTheOtherAwaitingARetestIsAwaiting() {
+        add(
+                FURNACE,
+                judged("2026-03-09", Outcome.NOT_CONFIRMED, Answer.YES, Recordability.NO),
+                judged("2026-03-09", Outcome.AWAITING_RETEST, Answer.YES, Recordability.AWAITING_RETEST));
+        assertThat(counts(2026, FURNACE))
+                .isEqualTo(expected().tested(1).annual(1).found(1).awaiting(1).build());
+    }
+
+    @Test
+    void oneEarNotConfirmedAndTheOtherConfirmedIsConfirmed() {
+        add(
+                FURNACE,
+                judged("2026-03-09", Outcome.NOT_CONFIRMED, Answer.YES, Recordability.NO),
+                judged("2026-03-09", Outcome.CONFIRMED, Answer.YES, Recordability.NO));
+        assertThat(counts(2026, FURNACE))
+                .isEqualTo(expected().tested(1).annual(1).found(1).confirmed(1).build());
+    }
+
     @Test
     void aRetestIsNeitherAnAnnualTestNorAShiftOfItsOwn() {
         add(
