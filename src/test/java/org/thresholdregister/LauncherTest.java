@@ -70,6 +70,11 @@ class LauncherTest {
             echo "chatter of the build"
             echo "the last line of the build"
             mkdir -p target && : >target/threshold-register.jar
+            for argument; do
+                case $argument in
+                    -Dmdep.outputFile=*) echo one.jar:other.jar >"${argument#*=}" ;;
+                esac
+            done
             exit "${MAVEN_EXITS_WITH:-0}"
             """;
 
@@ -113,7 +118,7 @@ class LauncherTest {
         Run run = register("help");
 
         assertThat(run.exitCode()).isZero();
-        assertThat(run.output()).contains("demo", "serve", "evaluate", "test", "help", "version");
+        assertThat(run.output()).contains("demo", "serve", "evaluate", "test", "benchmark", "help", "version");
         assertThat(run.errors()).isEmpty();
     }
 
@@ -355,6 +360,42 @@ class LauncherTest {
         script(tools.resolve("id"), "#!/bin/sh\necho 0\n");
         assertThat(register("test").errors()).contains("browser tests included");
         assertThat(calls).content().contains("apt-get update\napt-get install -y chromium chromium-driver\n");
+    }
+
+    @Test
+    void theBenchmarkIsBuiltOnceAndRunsInTheProjectsFolder() throws Exception {
+        jdk(jdks.resolve("new"), "25");
+        maven();
+        Path test = Files.createFile(
+                Files.createDirectories(home.resolve("src/test/java")).resolve("ATest.java"));
+        Files.setLastModifiedTime(test, FileTime.from(Instant.EPOCH));
+        Files.setLastModifiedTime(test.getParent(), FileTime.from(Instant.EPOCH));
+
+        Run run = register("benchmark", "--sizes", "10000");
+
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.output().lines())
+                .containsExactly(
+                        home.toString(),
+                        "<--enable-native-access=ALL-UNNAMED>",
+                        "<-cp>",
+                        "<target/test-classes:target/classes:one.jar:other.jar>",
+                        "<org.thresholdregister.benchmark.Benchmark>",
+                        "<--sizes>",
+                        "<10000>");
+        assertThat(builds()).as("the program and the tests").isEqualTo(2);
+
+        register("benchmark");
+        assertThat(builds()).isEqualTo(2);
+
+        Files.setLastModifiedTime(test, FileTime.from(Instant.now().plusSeconds(1)));
+        register("benchmark");
+        assertThat(builds()).as("only the tests changed").isEqualTo(3);
+
+        environment.put("MAVEN_EXITS_WITH", "1");
+        Run failed = register("benchmark");
+        assertThat(failed.exitCode()).isEqualTo(1);
+        assertThat(failed.errors()).contains("the last line of the build", "target/build.log");
     }
 
     private Run register(String... arguments) throws IOException, InterruptedException {

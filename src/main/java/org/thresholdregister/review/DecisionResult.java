@@ -1,5 +1,7 @@
 package org.thresholdregister.review;
 
+import org.thresholdregister.core.caselife.WorkerCases;
+
 /** What came of entering a decision. */
 public sealed interface DecisionResult {
 
@@ -11,6 +13,9 @@ public sealed interface DecisionResult {
 
     /** It cannot be taken; nothing was changed. */
     record Refused(Reason reason) implements DecisionResult {}
+
+    /** The case is not where such a decision could be made; nothing was changed. */
+    record OutOfOrder(WorkerCases.Objection objection) implements DecisionResult {}
 
     /** Why a decision cannot be taken. */
     enum Reason {

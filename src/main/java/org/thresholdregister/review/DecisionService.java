@@ -10,13 +10,16 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.DecisionResult.AlreadyOnRecord;
+import org.thresholdregister.review.DecisionResult.OutOfOrder;
 import org.thresholdregister.review.DecisionResult.Reason;
 import org.thresholdregister.review.DecisionResult.Recorded;
 import org.thresholdregister.review.DecisionResult.Refused;
@@ -34,7 +37,13 @@ public class DecisionService {
     /** The most characters of {@link Decision#reason()}. */
     public static final int LONGEST_REASON = 2000;
 
-    private static final Set<DecisionKind> BY_A_NURSE = Set.of(DecisionKind.NOTICE_GIVEN, DecisionKind.INVALID_TEST);
+    private static final Set<DecisionKind> BY_A_NURSE = Set.of(
+            DecisionKind.NOTICE_GIVEN,
+            DecisionKind.INVALID_TEST,
+            DecisionKind.RETEST_BOOKED,
+            DecisionKind.PROTECTOR_REFITTED,
+            DecisionKind.TRAINED,
+            DecisionKind.REFERRED);
 
     private final WorkerStore workers;
     private final HistoryStore histories;
@@ -91,6 +100,11 @@ public class DecisionService {
         }
         if (stored.history().decisions().contains(decision)) {
             return new AlreadyOnRecord();
+        }
+        Optional<WorkerCases.Objection> outOfOrder =
+                WorkerCases.objectionTo(decision, stored.history(), JudgingOptions.asOf(LocalDate.now(clock)));
+        if (outOfOrder.isPresent()) {
+            return new OutOfOrder(outOfOrder.get());
         }
         long key = decisions.add(worker.key(), decision, currentUser.username(), clock.instant(), Optional.empty());
         auditTrail.record(

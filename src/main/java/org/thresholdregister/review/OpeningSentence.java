@@ -19,6 +19,7 @@ import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.judging.Determination.Resolution;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
+import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
 
@@ -40,8 +41,7 @@ public record OpeningSentence(String found, String owed) {
                 .filter(end -> end.isBefore(record.asOf()))
                 .map(end -> "left employment on " + Words.day(end) + "; ")
                 .orElse("");
-        return new OpeningSentence(
-                Words.capitalised(left + found(record)), owed(record.judgement().followUps(), record.asOf()));
+        return new OpeningSentence(Words.capitalised(left + found(record)), owed(record));
     }
 
     /** The whole sentence. */
@@ -118,9 +118,11 @@ public record OpeningSentence(String found, String owed) {
         return judged.recording().answer() == Recordability.NO ? "" : ", " + FindingWords.forTheLog(judged);
     }
 
-    private static String owed(List<FollowUp> followUps, LocalDate today) {
+    private static String owed(WorkerRecord record) {
+        List<FollowUp> followUps = record.judgement().followUps();
+        LocalDate today = record.asOf();
         if (followUps.isEmpty()) {
-            return "nothing is owed";
+            return CaseWords.owedWithoutDate(record.cases()).orElse("nothing is owed");
         }
         Map<FollowUpKind, List<FollowUp>> pressing = followUps.stream()
                 .filter(followUp -> daysLeft(followUp, today) <= SOON_DAYS)

@@ -34,13 +34,19 @@ public class ShiftReviewService {
     private final EntityManager entityManager;
     private final DailyJudging dailyJudging;
     private final ShiftDoubts doubts;
+    private final ShiftActsFinder actsOfShifts;
     private final CurrentUser currentUser;
 
     ShiftReviewService(
-            EntityManager entityManager, DailyJudging dailyJudging, ShiftDoubts doubts, CurrentUser currentUser) {
+            EntityManager entityManager,
+            DailyJudging dailyJudging,
+            ShiftDoubts doubts,
+            ShiftActsFinder actsOfShifts,
+            CurrentUser currentUser) {
         this.entityManager = entityManager;
         this.dailyJudging = dailyJudging;
         this.doubts = doubts;
+        this.actsOfShifts = actsOfShifts;
         this.currentUser = currentUser;
     }
 
@@ -57,7 +63,7 @@ public class ShiftReviewService {
                         offset,
                         limit,
                         ShiftReviewService::row);
-        return doubts.countedOn(rows);
+        return actsOfShifts.addedTo(doubts.countedOn(rows));
     }
 
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
@@ -135,7 +141,8 @@ public class ShiftReviewService {
                 Optional.ofNullable(tuple.get(15, LocalDate.class)),
                 Optional.ofNullable(tuple.get(16, LocalDate.class)),
                 Optional.ofNullable(tuple.get(17, LocalDate.class)),
-                FlagCount.NONE);
+                FlagCount.NONE,
+                ShiftActs.NONE);
     }
 
     private static OptionalInt optional(@Nullable Integer number) {

@@ -19,6 +19,7 @@ import org.thresholdregister.core.validity.FlagCount;
  * @param levelSum sum of the levels there in dB HL, on the test itself; absent likewise
  * @param settledOn day of the test that settled the outcome; absent while a retest is awaited
  * @param flags how many doubts there are about this ear on the test
+ * @param acts what was done about it
  */
 public record ShiftRow(
         String workerId,
@@ -39,7 +40,8 @@ public record ShiftRow(
         Optional<LocalDate> notifyBy,
         Optional<LocalDate> recordBy,
         Optional<LocalDate> settledOn,
-        FlagCount flags) {
+        FlagCount flags,
+        ShiftActs acts) {
 
     /** The same with the doubts about the test. */
     ShiftRow withFlags(FlagCount count) {
@@ -62,7 +64,33 @@ public record ShiftRow(
                 notifyBy,
                 recordBy,
                 settledOn,
-                count);
+                count,
+                acts);
+    }
+
+    /** The same with what was done about the shift. */
+    ShiftRow withActs(ShiftActs done) {
+        return new ShiftRow(
+                workerId,
+                familyName,
+                givenName,
+                site,
+                department,
+                testDate,
+                purpose,
+                ear,
+                baselineDate,
+                shiftSum,
+                sts,
+                levelSum,
+                outcome,
+                recordable,
+                retestBy,
+                notifyBy,
+                recordBy,
+                settledOn,
+                flags,
+                done);
     }
 
     /** The retest of a later day than the test that settled the outcome, where there is one. */

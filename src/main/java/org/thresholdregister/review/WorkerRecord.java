@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.baseline.BaselineChange;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.OpenProposals;
@@ -24,6 +25,7 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param decisions in order of the day of decision
  * @param ruleSet the one in force at the worker's site today
  * @param validity what there is to doubt about each of the tests
+ * @param cases what became of each shift and what may come next
  */
 public record WorkerRecord(
         LocalDate asOf,
@@ -33,7 +35,8 @@ public record WorkerRecord(
         WorkerHistory history,
         WorkerJudgement judgement,
         RuleSet ruleSet,
-        List<TestFlags> validity) {
+        List<TestFlags> validity,
+        WorkerCases cases) {
 
     /** This record with one more decision, judged anew. */
     WorkerRecord with(RecordedDecision decision, JudgingOptions options) {
@@ -43,7 +46,17 @@ public record WorkerRecord(
                 history.worker(),
                 history.audiograms(),
                 all.stream().map(RecordedDecision::decision).toList());
-        return new WorkerRecord(asOf, details, tests, all, longer, Judge.judge(longer, options), ruleSet, validity);
+        WorkerJudgement judgedAnew = Judge.judge(longer, options);
+        return new WorkerRecord(
+                asOf,
+                details,
+                tests,
+                all,
+                longer,
+                judgedAnew,
+                ruleSet,
+                validity,
+                WorkerCases.of(longer, judgedAnew, options));
     }
 
     /** The baseline revisions that wait for a professional, at most one for each ear. */

@@ -8,6 +8,7 @@ import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerJudgement;
@@ -75,7 +76,8 @@ public class WorkerRecordService {
                 stored.history(),
                 judgement,
                 options.ruleSet(),
-                validity.of(stored, judgement, options.ruleSet().quiet()).ofAllTests());
+                validity.of(stored, judgement, options.ruleSet().quiet()).ofAllTests(),
+                WorkerCases.of(stored.history(), judgement, options));
     }
 
     /** A remark may be a clinical note, which is the nurse's alone. */

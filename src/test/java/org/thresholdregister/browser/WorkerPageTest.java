@@ -210,7 +210,7 @@ class WorkerPageTest extends BrowserTest {
         button("Enter a decision").click();
         Locator dialog = page().locator("vaadin-dialog[opened]");
         dialog.locator("vaadin-select").first().click();
-        assertThat(page().getByRole(AriaRole.OPTION)).hasCount(2);
+        assertThat(page().getByRole(AriaRole.OPTION)).hasCount(6);
         page().getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("Set aside as invalid"))
                 .click();
         screenshots("worker-decision");
@@ -227,6 +227,30 @@ class WorkerPageTest extends BrowserTest {
         assertThat(page().locator("[role=status]", new Page.LocatorOptions().setHasText("On record now")))
                 .hasText("On record now: written notice given, both ears, test of 3 Feb 2026. Nothing else changes.");
         assertThat(page().locator("main")).containsText("Demo nurse");
+    }
+
+    /** FG-0061's case of 3 Feb 2026 has its notice; protectors and training are owed without a date. */
+    @Test
+    void aCaseIsMovedOnByItsButtonAndTheMessageIsInSightWithTheFocus() {
+        signInAs(DemoAccounts.NURSE);
+        openWorker("FG-0061");
+        Locator life = page().locator("#cases details", new Page.LocatorOptions().setHasText("Case of 3 Feb 2026"))
+                .first();
+        assertThat(life.locator("summary").first()).containsText("Both ears: shift confirmed, held by an earlier case");
+        assertThat(life).containsText("Fitting or refitting protectors, both ears; the rule gives no date.");
+        button("Protectors fitted or refitted, both ears, case of 3 Feb 2026").scrollIntoViewIfNeeded();
+        screenshots("worker-case");
+        Accessibility.assertNothingGrave(page());
+
+        button("Protectors fitted or refitted, both ears, case of 3 Feb 2026").press("Enter");
+        Locator dialog = page().locator("vaadin-dialog[opened]");
+        assertThat(dialog.locator("vaadin-select").first()).containsText("Protectors fitted or refitted");
+        button("Enter").press("Enter");
+        assertThat(dialog).hasCount(0);
+        Locator message = page().locator("[role=status]", new Page.LocatorOptions().setHasText("On record now"));
+        assertThat(message).isInViewport();
+        assertThat(message).isFocused();
+        assertThat(life).not().containsText("Fitting or refitting protectors, both ears;");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -69,6 +70,29 @@ class DecisionReaderTest {
                         "7 test_date REQUIRED_CELL_BLANK ROW_LEFT_OUT",
                         "7 kind REQUIRED_CELL_BLANK ROW_LEFT_OUT",
                         "7 date REQUIRED_CELL_BLANK ROW_LEFT_OUT");
+    }
+
+    /** The seven kinds of the file format, and what people do after a shift. */
+    @Test
+    void everyKindIsTakenByItsWord() throws Exception {
+        List<String> kinds = List.of(
+                "not-work-related",
+                "work-related",
+                "recorded",
+                "lined-out",
+                "notice-given",
+                "baseline",
+                "invalid-test",
+                "retest-booked",
+                "protector-refitted",
+                "trained",
+                "referred");
+        Csv.Reading reading = read(kinds.stream()
+                .map(kind -> "1,left,2025-03-01," + kind + ",2025-03-20,,\n")
+                .collect(Collectors.joining()));
+        assertThat(decisions(reading).stream().map(decision -> decision.kind().word()))
+                .containsExactlyInAnyOrderElementsOf(kinds);
+        assertThat(reading.briefly()).isEmpty();
     }
 
     @Test

@@ -11,7 +11,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
+import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.caselife.Refusal;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.FollowUpKind;
@@ -123,9 +126,44 @@ class DecisionServiceTest {
                             switch (kind) {
                                 case NOT_WORK_RELATED, LINED_OUT, INVALID_TEST, BASELINE, BASELINE_KEPT ->
                                     new DecisionResult.Refused(Reason.REASON_MISSING);
-                                case WORK_RELATED, RECORDED, NOTICE_GIVEN -> new DecisionResult.Recorded();
+                                case WORK_RELATED, RECORDED, NOTICE_GIVEN, PROTECTOR_REFITTED, TRAINED, REFERRED ->
+                                    new DecisionResult.Recorded();
+                                case RETEST_BOOKED -> outOfOrder(Ear.LEFT, Refusal.SHIFT_CONFIRMED);
                             });
         }
-        assertThat(jdbc.queryForList("select * from decision")).hasSize(3);
+        assertThat(jdbc.queryForList("select * from decision")).hasSize(6);
+    }
+
+    private static DecisionResult outOfOrder(Ear ear, Refusal why) {
+        return new DecisionResult.OutOfOrder(new WorkerCases.Objection(ear, why));
+    }
+
+    @Test
+    void anIllegalMoveIsRefusedWithItsReasonAndChangesNothing() {
+        assertThat(decisions.enter("Y-1", decision(DecisionKind.LINED_OUT, TEST, TODAY)))
+                .isEqualTo(outOfOrder(Ear.LEFT, Refusal.NOT_ON_THE_LOG));
+        assertThat(decisions.enter(
+                        "Y-1", new Decision(Ears.BOTH, TEST, DecisionKind.NOTICE_GIVEN, TODAY, "Dr. Vale", "as found")))
+                .isEqualTo(outOfOrder(Ear.RIGHT, Refusal.NO_SHIFT_FOUND));
+        assertThat(jdbc.queryForList("select * from decision")).isEmpty();
+        assertThat(jdbc.queryForList("select * from audit_event where action = 'DECISION_ENTERED'"))
+                .isEmpty();
+
+        decisions.enter("Y-1", decision(DecisionKind.RECORDED, TEST, TODAY.minusDays(1)));
+        assertThat(decisions.enter("Y-1", decision(DecisionKind.LINED_OUT, TEST, TODAY)))
+                .isEqualTo(new DecisionResult.Recorded());
+    }
+
+    @Test
+    void whatAFileHoldsOutOfOrderIsKeptWithANote() {
+        files.store("", "", """
+                worker_id,ear,test_date,kind,date,by,reason
+                Y-1,left,2025-06-01,lined-out,2025-08-01,Dr Vale,as found
+                """);
+        WorkerCases cases = records.open("Y-1").orElseThrow().cases();
+        assertThat(cases.cases())
+                .singleElement()
+                .satisfies(life -> assertThat(life.history().getLast().note()).hasValue(Refusal.NOT_ON_THE_LOG));
+        assertThat(owed()).doesNotContain(FollowUpKind.RECORD);
     }
 }

@@ -14,11 +14,12 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerHistory;
-import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.roster.WorkerDetails;
 
@@ -73,6 +74,8 @@ final class Records {
                 "");
         var history = new WorkerHistory(
                 worker.facts(), tests.stream().map(RecordedTest::audiogram).toList(), decisions);
+        JudgingOptions options = JudgingOptions.asOf(today);
+        WorkerJudgement judgement = Judge.judge(history, options);
         return new WorkerRecord(
                 today,
                 worker,
@@ -81,8 +84,9 @@ final class Records {
                         .map(decision -> new RecordedDecision(decision, "tester", Instant.EPOCH))
                         .toList(),
                 history,
-                Judge.judge(history, JudgingOptions.asOf(today)),
-                RuleSets.OSHA,
-                List.of());
+                judgement,
+                options.ruleSet(),
+                List.of(),
+                WorkerCases.of(history, judgement, options));
     }
 }

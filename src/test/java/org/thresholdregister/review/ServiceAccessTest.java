@@ -275,10 +275,17 @@ class ServiceAccessTest {
     }
 
     @Test
-    void aNurseEntersOnlyNoticesAndInvalidTests() {
+    void aNurseEntersNoticesInvalidTestsAndWhatIsDoneAfterAShift() {
+        Set<DecisionKind> ofANurse = EnumSet.of(
+                DecisionKind.NOTICE_GIVEN,
+                DecisionKind.INVALID_TEST,
+                DecisionKind.RETEST_BOOKED,
+                DecisionKind.PROTECTOR_REFITTED,
+                DecisionKind.TRAINED,
+                DecisionKind.REFERRED);
         for (DecisionKind kind : DecisionKind.values()) {
             SignIn.as(NURSE);
-            if (kind == DecisionKind.NOTICE_GIVEN || kind == DecisionKind.INVALID_TEST) {
+            if (ofANurse.contains(kind)) {
                 assertThat(decisions.kindsToEnter()).contains(kind);
                 assertThat(decisions.enter("M-1", decision(kind))).isEqualTo(new DecisionResult.Recorded());
             } else {

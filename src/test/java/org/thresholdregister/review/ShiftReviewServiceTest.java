@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 import static org.thresholdregister.intake.TestImports.test;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -74,6 +75,35 @@ class ShiftReviewServiceTest {
                                 year, Optional.empty(), Optional.empty(), Optional.of(outcome), Optional.empty(), "")));
             }
         }
+    }
+
+    @Test
+    void whatWasDoneAboutAShiftStandsBesideItsDates() {
+        assertThat(actsOfYard()).isEqualTo(ShiftActs.NONE);
+        files.store("", "", """
+                worker_id,ear,test_date,kind,date,by,reason
+                Y-1,left,2025-06-01,notice-given,2025-06-10,the nurse,
+                Y-1,left,2025-06-01,recorded,2025-06-20,the officer,
+                """);
+        assertThat(actsOfYard())
+                .isEqualTo(new ShiftActs(
+                        Optional.of(LocalDate.of(2025, 6, 10)),
+                        Optional.of(LocalDate.of(2025, 6, 20)),
+                        Optional.empty()));
+        files.store("", "", """
+                worker_id,ear,test_date,kind,date,by,reason
+                Y-1,left,2025-06-01,lined-out,2025-09-20,the officer,passing
+                """);
+        assertThat(actsOfYard().recordedOn()).isEmpty();
+        assertThat(actsOfYard().linedOutOn()).hasValue(LocalDate.of(2025, 9, 20));
+    }
+
+    private ShiftActs actsOfYard() {
+        return shifts.find(ShiftFilter.ofYear(2025), BY_DAY, 0, 10).stream()
+                .filter(row -> row.workerId().equals("Y-1"))
+                .map(ShiftRow::acts)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

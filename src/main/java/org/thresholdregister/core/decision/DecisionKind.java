@@ -1,6 +1,6 @@
 package org.thresholdregister.core.decision;
 
-/** What a person decided about a test of one or both ears. */
+/** What a person decided about a test of one or both ears, or did because of it. */
 public enum DecisionKind {
     /** A physician or other licensed professional found the loss not work-related, 29 CFR 1904.10(b)(6). */
     NOT_WORK_RELATED("not-work-related"),
@@ -17,7 +17,21 @@ public enum DecisionKind {
     /** This test was proposed as the ear's baseline, and a professional declined: the baseline stays what it is. */
     BASELINE_KEPT("baseline-kept"),
     /** The test is kept and shown, never judged. */
-    INVALID_TEST("invalid-test");
+    INVALID_TEST("invalid-test"),
+    /** A retest is booked, 29 CFR 1910.95(g)(7)(ii). The day is that of the booking; no determination changes by it. */
+    RETEST_BOOKED("retest-booked"),
+    /** Protectors were fitted or refitted, 29 CFR 1910.95(g)(8)(ii)(A) and (B); no determination changes by it. */
+    PROTECTOR_REFITTED("protector-refitted"),
+    /**
+     * The worker was trained, or trained again, in the use and care of protectors, 29 CFR 1910.95(g)(8)(ii)(A) and (B);
+     * no determination changes by it.
+     */
+    TRAINED("trained"),
+    /**
+     * The worker was referred for an audiological evaluation or an examination of the ears, or told of the need for
+     * one, 29 CFR 1910.95(g)(8)(ii)(C) and (D); no determination changes by it.
+     */
+    REFERRED("referred");
 
     private final String word;
 
@@ -32,7 +46,7 @@ public enum DecisionKind {
     public boolean needsReason() {
         return switch (this) {
             case NOT_WORK_RELATED, LINED_OUT, BASELINE, BASELINE_KEPT, INVALID_TEST -> true;
-            case WORK_RELATED, RECORDED, NOTICE_GIVEN -> false;
+            case WORK_RELATED, RECORDED, NOTICE_GIVEN, RETEST_BOOKED, PROTECTOR_REFITTED, TRAINED, REFERRED -> false;
         };
     }
 
@@ -40,7 +54,16 @@ public enum DecisionKind {
     public boolean changesComparisons() {
         return switch (this) {
             case BASELINE, INVALID_TEST -> true;
-            case NOT_WORK_RELATED, WORK_RELATED, RECORDED, LINED_OUT, NOTICE_GIVEN, BASELINE_KEPT -> false;
+            case NOT_WORK_RELATED,
+                    WORK_RELATED,
+                    RECORDED,
+                    LINED_OUT,
+                    NOTICE_GIVEN,
+                    BASELINE_KEPT,
+                    RETEST_BOOKED,
+                    PROTECTOR_REFITTED,
+                    TRAINED,
+                    REFERRED -> false;
         };
     }
 

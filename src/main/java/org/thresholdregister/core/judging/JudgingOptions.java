@@ -34,6 +34,11 @@ public record JudgingOptions(
         return new JudgingOptions(day, RuleSets.OSHA, AgeCorrection.ON, BaselineRevision.OFF);
     }
 
+    /** The same, with the record looked at on another day. */
+    public JudgingOptions withAsOf(LocalDate other) {
+        return new JudgingOptions(other, ruleSet, ageCorrection, baselineRevision, holidays);
+    }
+
     public JudgingOptions withBaselineRevision(BaselineRevision other) {
         return new JudgingOptions(asOf, ruleSet, ageCorrection, other, holidays);
     }

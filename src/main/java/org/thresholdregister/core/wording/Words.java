@@ -106,6 +106,10 @@ public final class Words {
             case BASELINE -> "made the baseline";
             case BASELINE_KEPT -> "declined as the baseline";
             case INVALID_TEST -> "set aside as invalid";
+            case RETEST_BOOKED -> "retest booked";
+            case PROTECTOR_REFITTED -> "protectors fitted or refitted";
+            case TRAINED -> "trained in the use of protectors";
+            case REFERRED -> "referred for examination";
         };
     }
 

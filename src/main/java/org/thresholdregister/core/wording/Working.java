@@ -13,6 +13,7 @@ import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.caselife.AfterShift;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.Determination;
@@ -475,6 +476,9 @@ public final class Working {
                     case NOTICE_GIVEN -> Optional.of(ruleSet.paragraph(Step.NOTICE));
                     case BASELINE, BASELINE_KEPT -> Optional.of(ruleSet.paragraph(Step.REVISED_BASELINE));
                     case INVALID_TEST -> Optional.empty();
+                    case RETEST_BOOKED -> Optional.of(ruleSet.paragraph(Step.RETEST));
+                    case PROTECTOR_REFITTED, TRAINED -> AfterShift.of(ruleSet).protectors();
+                    case REFERRED -> AfterShift.of(ruleSet).referral();
                 }));
     }
 

@@ -17,11 +17,16 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.caselife.CaseLife;
+import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
@@ -33,36 +38,44 @@ class DecisionDialog extends Dialog {
     private final Select<DecisionKind> kind = new Select<>();
     private final RadioButtonGroup<Ears> ears = new RadioButtonGroup<>("Ears");
     private final Select<LocalDate> test = new Select<>();
-    private final DatePicker date = new DatePicker("Day of the decision");
-    private final TextField by = new TextField("Decided by");
+    private final DatePicker date = new DatePicker("Day on which it was decided or done");
+    private final TextField by = new TextField("Decided or done by");
     private final TextArea reason = new TextArea("Reason");
     private final Paragraph problem = new Paragraph();
+    private final transient WorkerCases cases;
+    private boolean earsWereChosen;
 
     /**
      * @param kinds those that the user may enter
-     * @param choice the test that is looked at is the one proposed
+     * @param stories the tests that it may be about
+     * @param draft what is proposed
+     * @param cases of the worker, from which the ears are proposed
      * @param enter takes the decision down and says what came of it
      */
     DecisionDialog(
             Collection<DecisionKind> kinds,
-            TestChoice choice,
+            List<TestStory> stories,
+            Draft draft,
+            WorkerCases cases,
             LocalDate today,
             String userName,
             SerializableFunction<Decision, DecisionResult> enter) {
+        this.cases = cases;
         setHeaderTitle("Enter a decision");
         setCloseOnOutsideClick(false);
         setWidth("min(32rem, 100%)");
         kind.setLabel("Decision");
         kind.setItems(kinds);
         kind.setItemLabelGenerator(item -> Words.capitalised(Words.decision(item)));
-        kind.addValueChangeListener(change -> reason.setHelperText(
-                change.getValue() != null && change.getValue().needsReason()
-                        ? "Needed for this decision"
-                        : "May be left empty"));
+        kind.addValueChangeListener(change -> {
+            reason.setHelperText(reasonHint(change.getValue()));
+            proposeEars();
+        });
         ears.setItems(Ears.values());
         ears.setItemLabelGenerator(item -> Words.capitalised(Words.ears(item)));
-        ears.setValue(Ears.BOTH);
-        offerTests(choice);
+        ears.addValueChangeListener(change -> earsWereChosen |= change.isFromClient());
+        offerTests(stories, draft.testDate());
+        test.addValueChangeListener(change -> proposeEars());
         date.setLocale(Locale.ENGLISH);
         date.setI18n(new DatePicker.DatePickerI18n().setDateFormats("d MMM yyyy", "yyyy-MM-dd"));
         date.setValue(today);
@@ -70,7 +83,7 @@ class DecisionDialog extends Dialog {
         by.setMaxLength(DecisionService.LONGEST_BY);
         by.setHelperText("Name and profession, where it was somebody else");
         reason.setMaxLength(DecisionService.LONGEST_REASON);
-        reason.setHelperText("May be left empty");
+        reason.setHelperText(reasonHint(null));
         problem.addClassName("tr-message");
         problem.setVisible(false);
         List.<HasSize>of(kind, test, date, by, reason).forEach(HasSize::setWidthFull);
@@ -78,11 +91,37 @@ class DecisionDialog extends Dialog {
         var save = new Button("Enter", click -> save(enter));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         getFooter().add(new Button("Cancel", click -> close()), save);
-        kind.focus();
+        draft.kind().ifPresent(kind::setValue);
+        proposeEars();
+        if (draft.kind().isPresent()) {
+            date.focus();
+        } else {
+            kind.focus();
+        }
     }
 
-    private void offerTests(TestChoice choice) {
-        Map<LocalDate, String> byDay = choice.stories().stream()
+    /** The kind and the test that the dialog opens with. */
+    record Draft(Optional<DecisionKind> kind, LocalDate testDate) {}
+
+    /** The ears that the case calls for, until somebody chooses others. */
+    private void proposeEars() {
+        if (!earsWereChosen && test.getValue() != null) {
+            ears.setValue(
+                    kind.getValue() == null
+                            ? cases.about(test.getValue()).map(CaseLife::ears).orElse(Ears.BOTH)
+                            : cases.earsFor(kind.getValue(), test.getValue()));
+        }
+    }
+
+    private static String reasonHint(@Nullable DecisionKind kind) {
+        if (kind == DecisionKind.RETEST_BOOKED) {
+            return "When and where the retest is booked for; may be left empty";
+        }
+        return kind != null && kind.needsReason() ? "Needed for this decision" : "May be left empty";
+    }
+
+    private void offerTests(List<TestStory> stories, LocalDate chosen) {
+        Map<LocalDate, String> byDay = stories.stream()
                 .map(TestStory::audiogram)
                 .collect(Collectors.groupingBy(
                         Audiogram::date,
@@ -91,7 +130,7 @@ class DecisionDialog extends Dialog {
         test.setLabel("Test");
         test.setItems(byDay.keySet().stream().sorted().toList().reversed());
         test.setItemLabelGenerator(day -> Words.capitalised(byDay.getOrDefault(day, "")) + " of " + Words.day(day));
-        test.setValue(choice.chosen().audiogram().date());
+        test.setValue(chosen);
     }
 
     private void save(SerializableFunction<Decision, DecisionResult> enter) {
@@ -114,6 +153,8 @@ class DecisionDialog extends Dialog {
                 case DecisionResult.Recorded() -> close();
                 case DecisionResult.AlreadyOnRecord() ->
                     complain("This very decision is on record already. Nothing was changed.");
+                case DecisionResult.OutOfOrder(var objection) ->
+                    complain(CaseWords.objection(objection) + " Nothing was changed.");
                 case DecisionResult.Refused(var why) -> refuse(why);
             }
         }

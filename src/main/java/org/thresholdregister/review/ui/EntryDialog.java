@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.ui.Dates;
 import org.thresholdregister.review.DecisionResult;
@@ -83,6 +84,7 @@ class EntryDialog extends Dialog {
             case DecisionResult.Recorded() -> finish(done, inWords(decision) + " is on record now.");
             case DecisionResult.AlreadyOnRecord() ->
                 finish(done, inWords(decision) + " was on record already; nothing was changed.");
+            case DecisionResult.OutOfOrder(var objection) -> refuse(CaseWords.objection(objection));
             case DecisionResult.Refused(var objection) -> refuse(inWords(objection));
         }
     }

@@ -1,16 +1,22 @@
 package org.thresholdregister.review.ui;
 
+import com.vaadin.flow.component.Text;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import org.thresholdregister.core.followup.FollowUp;
+import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.ui.EmptyHint;
 import org.thresholdregister.platform.ui.ListCell;
 import org.thresholdregister.platform.ui.ListColumn;
 import org.thresholdregister.platform.ui.ListTable;
+import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.platform.ui.StateBadge.Kind;
 import org.thresholdregister.review.WorkerRecord;
 
@@ -23,9 +29,15 @@ class FollowUpSection extends Section {
         setId(ID);
         add(new H2("What is owed"));
         List<FollowUp> followUps = record.judgement().followUps();
+        Optional<String> withoutDate = CaseWords.owedWithoutDate(record.cases());
+        withoutDate.ifPresent(words -> add(new Paragraph(
+                new Anchor(Paths.worker(record.details().workerId()) + "#" + CaseSection.ID, words), new Text("."))));
         if (followUps.isEmpty()) {
             add(new EmptyHint(
-                    "Nothing is owed to this worker.", "A test, a shift or a return to work brings the next date."));
+                    withoutDate.isPresent()
+                            ? "Nothing with a date is owed to this worker."
+                            : "Nothing is owed to this worker.",
+                    "A test, a shift or a return to work brings the next date."));
             return;
         }
         List<ListColumn<FollowUp, ?>> columns = List.of(

@@ -10,7 +10,11 @@ class ResultMessage extends Paragraph {
         getElement().setAttribute("role", "status");
     }
 
+    /** Says it where it is seen, and takes the focus; nothing where the words are empty. */
     void say(String words) {
         setText(words);
+        if (!words.isEmpty()) {
+            Attention.to(this);
+        }
     }
 }

@@ -39,8 +39,8 @@ final class ShiftColumns {
                 ListColumn.of("Mean level (dB HL)", ShiftColumn.LEVEL, 6, row -> mean(row.levelSum())),
                 ListColumn.of("Outcome", ShiftColumn.OUTCOME, 10, row -> outcome(row, today)),
                 ListColumn.of("Recordable", ShiftColumn.RECORDABLE, 7, row -> recordable(row)),
-                ListColumn.of("Notice by", ShiftColumn.NOTIFY_BY, 6, row -> date(row.notifyBy())),
-                ListColumn.of("Record by", ShiftColumn.RECORD_BY, 6, row -> date(row.recordBy())));
+                ListColumn.of("Notice by", ShiftColumn.NOTIFY_BY, 7, row -> notice(row, today)),
+                ListColumn.of("Record by", ShiftColumn.RECORD_BY, 7, row -> entry(row, today)));
     }
 
     static Map<String, Order<ShiftColumn>> orders() {
@@ -103,7 +103,25 @@ final class ShiftColumns {
         return ListCell.text(Words.recordability(row.recordable()));
     }
 
-    private static ListCell date(Optional<LocalDate> day) {
-        return day.map(date -> ListCell.figures(Dates.onScreen(date))).orElse(ListCell.EMPTY);
+    private static ListCell notice(ShiftRow row, LocalDate today) {
+        return dated(row.notifyBy(), row.acts().noticeGivenOn().map(day -> "given on " + Dates.onScreen(day)), today);
+    }
+
+    private static ListCell entry(ShiftRow row, LocalDate today) {
+        return dated(
+                row.recordBy(),
+                row.acts()
+                        .recordedOn()
+                        .map(day -> "recorded on " + Dates.onScreen(day))
+                        .or(() -> row.acts().linedOutOn().map(day -> "lined out on " + Dates.onScreen(day))),
+                today);
+    }
+
+    /** The last day for something, and whether it was done; what was done without a date being owed stands alone. */
+    private static ListCell dated(Optional<LocalDate> by, Optional<String> done, LocalDate today) {
+        return by.map(day -> ListCell.figures(Dates.onScreen(day))
+                        .withNote(done.orElseGet(() -> Counted.daysLeft(ChronoUnit.DAYS.between(today, day)))))
+                .or(() -> done.map(ListCell::text))
+                .orElse(ListCell.EMPTY);
     }
 }

@@ -107,13 +107,23 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             return;
         }
         var choice = new TestChoice(stories);
-        var enter = new Button("Enter a decision", click -> askForDecision(record, choice));
+        var enter = new Button(
+                "Enter a decision",
+                click -> askForDecision(
+                        record,
+                        new DecisionDialog.Draft(
+                                Optional.empty(), choice.chosen().audiogram().date())));
         var audiogram = new AudiogramSection(choice);
         add(
                 audiogram,
                 new HistorySection(choice, () -> audiogram.scrollIntoView()),
                 new ValiditySection(choice),
                 new DeterminationSection(stories, formerly.of(worker.workerId())),
+                new CaseSection(
+                        record.cases(),
+                        decisions.kindsToEnter(),
+                        record.asOf(),
+                        draft -> askForDecision(record, draft)),
                 new FollowUpSection(record),
                 new DecisionSection(record.decisions(), enter));
         WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
@@ -134,10 +144,12 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                 .text(".");
     }
 
-    private void askForDecision(WorkerRecord record, TestChoice choice) {
+    private void askForDecision(WorkerRecord record, DecisionDialog.Draft draft) {
         new DecisionDialog(
                         decisions.kindsToEnter(),
-                        choice,
+                        record.stories(),
+                        draft,
+                        record.cases(),
                         record.asOf(),
                         currentUser.find().map(user -> user.displayName()).orElse(""),
                         decision -> enter(record, decision))
@@ -151,7 +163,9 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             after.ifPresentOrElse(
                     record -> {
                         show(record);
-                        addComponentAtIndex(1, changed(decision, WhatChanged.between(before, record)));
+                        Div message = changed(decision, WhatChanged.between(before, record));
+                        addComponentAtIndex(1, message);
+                        Attention.to(message);
                     },
                     this::showNothing);
         }

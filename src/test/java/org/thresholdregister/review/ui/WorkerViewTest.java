@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
 import java.time.LocalDate;
@@ -95,8 +96,12 @@ class WorkerViewTest extends SpringBrowserlessTest {
         Select<LocalDate> test =
                 $(Select.class).withPropertyValue(Select::getLabel, "Test").single();
         assertThat(test.getValue()).isEqualTo(LocalDate.of(2025, 6, 1));
+        RadioButtonGroup<Ears> ears = $(RadioButtonGroup.class).single();
+        assertThat(ears.getValue()).as("the ear with the shift").isEqualTo(Ears.LEFT);
+        kind.setValue(DecisionKind.INVALID_TEST);
+        assertThat(ears.getValue()).as("a test is set aside whole").isEqualTo(Ears.BOTH);
         kind.setValue(DecisionKind.NOTICE_GIVEN);
-        $(RadioButtonGroup.class).single().setValue(Ears.LEFT);
+        assertThat(ears.getValue()).isEqualTo(Ears.LEFT);
         test($(Button.class).withText("Enter").single()).click();
 
         assertThat(text())
@@ -121,5 +126,75 @@ class WorkerViewTest extends SpringBrowserlessTest {
                 .contains("baseline of 1 Jun 2024, mean shift ")
                 .contains("OSHA: 29 CFR 1910.95 and 1904.10, edition 2026-11, with the age allowance")
                 .contains("by an import on 9 Mar 2026, number ");
+    }
+
+    private Button move(String words) {
+        return $(Button.class).all().stream()
+                .filter(button -> button.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + words));
+    }
+
+    @Test
+    void aCaseShowsItsStoryWhatIsOwedAndWhatIsNotOpen() {
+        String text = shown("M-2");
+        assertThat(text)
+                .contains("Case of 1 Jun 2025")
+                .contains("Left ear: shift confirmed, recordable and not on the log yet")
+                .contains("Shift found by the annual test of 1 Jun 2025")
+                .contains("Shift confirmed, as no retest settled it in time")
+                .contains("Fitting or refitting protectors, left ear; the rule gives no date.")
+                .contains("29 CFR 1910.95(g)(8)(ii)(A) and (B)")
+                .contains("1 case leaves something owed without a date")
+                .contains("Retest booked, left ear: The shift is confirmed, and the time for a retest that could settle"
+                        + " it has passed.")
+                .contains("Lined out on the injury log, left ear: The case does not stand on the injury log.");
+        assertThat(shown("M-1")).contains("No shift was found, so there is no case.");
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void theButtonOfAMoveOpensTheDialogFilledInAndTheCaseMovesOn() {
+        shown("M-2");
+        test(move("Protectors fitted or refitted, left ear")).click();
+        Select<DecisionKind> kind =
+                $(Select.class).withPropertyValue(Select::getLabel, "Decision").single();
+        Select<LocalDate> test =
+                $(Select.class).withPropertyValue(Select::getLabel, "Test").single();
+        assertThat(kind.getValue()).isEqualTo(DecisionKind.PROTECTOR_REFITTED);
+        assertThat(test.getValue()).isEqualTo(LocalDate.of(2025, 6, 1));
+        assertThat($(RadioButtonGroup.class).single().getValue()).isEqualTo(Ears.LEFT);
+        test($(Button.class).withText("Enter").single()).click();
+
+        assertThat(text())
+                .contains("On record now: protectors fitted or refitted, left ear, test of 1 Jun 2025.")
+                .doesNotContain("Fitting or refitting protectors, left ear; the rule gives no date.")
+                .contains("Training in the use of protectors, left ear; the rule gives no date.");
+        assertThat(jdbc.queryForList("select kind from decision", String.class)).containsExactly("protector-refitted");
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void aMoveThatIsNotOpenIsRefusedInTheDialogWithItsReason() {
+        shown("M-2");
+        test($(Button.class).withText("Enter a decision").single()).click();
+        Select<DecisionKind> kind =
+                $(Select.class).withPropertyValue(Select::getLabel, "Decision").single();
+        kind.setValue(DecisionKind.RETEST_BOOKED);
+        test($(Button.class).withText("Enter").single()).click();
+
+        assertThat($(Paragraph.class).all().stream().map(Paragraph::getText))
+                .contains("Left ear: The shift is confirmed, and the time for a retest that could settle it has passed."
+                        + " Nothing was changed.");
+        assertThat(jdbc.queryForList("select kind from decision", String.class)).isEmpty();
+    }
+
+    @Test
+    void whatIsTheSafetyOfficersToEnterIsSaidToANurse() {
+        SignIn.as(Role.NURSE, "Mill");
+        assertThat(shown("M-2")).contains("Recorded on the injury log, left ear: this is a safety officer's to enter.");
+        assertThat($(Button.class).all().stream().map(Button::getText))
+                .contains("Written notice given, left ear", "Trained in the use of protectors, left ear")
+                .doesNotContain("Recorded on the injury log, left ear");
     }
 }
