@@ -76,6 +76,8 @@ public @interface RegisterTest {
                 "decision",
                 "audiogram",
                 "worker",
+                "site_rule_set",
+                "holiday",
                 "import_batch_file",
                 "import_batch",
                 "audit_event");

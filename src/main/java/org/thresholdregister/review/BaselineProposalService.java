@@ -142,7 +142,7 @@ public class BaselineProposalService {
     }
 
     private static Optional<ProposalCase> openProposal(WorkerRecord record, Ear ear) {
-        return ProposalCase.open(record.history(), RegisterOptions.asOf(record.asOf()), ear);
+        return ProposalCase.open(record.history(), record.options(), ear);
     }
 
     private ListQuery filtered(ProposalFilter filter) {

@@ -12,8 +12,11 @@ import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.event.TransactionPhase;
+import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.thresholdregister.platform.audit.AuditTrail;
+import org.thresholdregister.rulesets.RulesChanged;
 
 /**
  * Judges anew whom the day concerns: a window for a retest has closed, or someone has left. It runs at the start, just
@@ -52,6 +55,17 @@ class DailyJudging {
         if (!today.equals(upToDateOn)) {
             bringUpTo(today);
         }
+    }
+
+    /** What was judged by other rules is judged again before it is next shown. */
+    @TransactionalEventListener(phase = TransactionPhase.BEFORE_COMMIT)
+    void outdate(RulesChanged changed) {
+        judgements.outdateAll();
+    }
+
+    @TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+    void judgeAgain(RulesChanged changed) {
+        upToDateOn = null;
     }
 
     private synchronized void bringUpTo(LocalDate today) {

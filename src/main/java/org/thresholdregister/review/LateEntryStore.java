@@ -1,7 +1,5 @@
 package org.thresholdregister.review;
 
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -16,11 +14,11 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.judging.Determination;
-import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.review.RegisterRules.OfToday;
 import org.thresholdregister.roster.StoredWorker;
 
 /**
@@ -34,11 +32,11 @@ public class LateEntryStore {
     private record Judged(Audiogram test, Ear ear) {}
 
     private final HistoryStore histories;
-    private final Clock clock;
+    private final RegisterRules rules;
 
-    LateEntryStore(HistoryStore histories, Clock clock) {
+    LateEntryStore(HistoryStore histories, RegisterRules rules) {
         this.histories = histories;
-        this.clock = clock;
+        this.rules = rules;
     }
 
     /**
@@ -50,27 +48,31 @@ public class LateEntryStore {
         Map<Long, LateEntry> byWorker = new LinkedHashMap<>();
         entries.forEach(entry -> byWorker.put(entry.worker().key(), entry));
         List<StoredWorker> workers = entries.stream().map(LateEntry::worker).toList();
+        OfToday today = rules.today();
         List<DeterminationChange> changes = new ArrayList<>();
         for (StoredHistory stored : histories.of(workers)) {
             LateEntry entry = byWorker.get(stored.worker().key());
             if (entry != null) {
-                changes.addAll(changes(stored, entry));
+                changes.addAll(changes(stored, entry, today));
             }
         }
         return changes;
     }
 
-    private List<DeterminationChange> changes(StoredHistory stored, LateEntry entry) {
+    private List<DeterminationChange> changes(StoredHistory stored, LateEntry entry, OfToday today) {
         Audiogram earliest = Collections.min(entry.tests(), Audiogram.CHRONOLOGICAL);
         WorkerHistory now = stored.history();
         boolean late = now.audiograms().stream().anyMatch(test -> Audiogram.CHRONOLOGICAL.compare(earliest, test) < 0);
-        Map<Judged, Determination> after = byTest(judge(new WorkerHistory(
-                entry.facts(),
-                Stream.concat(now.audiograms().stream(), entry.tests().stream()).toList(),
-                Stream.concat(now.decisions().stream(), entry.decisions().stream())
-                        .toList())));
+        Map<Judged, Determination> after = byTest(today.judge(
+                stored,
+                new WorkerHistory(
+                        entry.facts(),
+                        Stream.concat(now.audiograms().stream(), entry.tests().stream())
+                                .toList(),
+                        Stream.concat(now.decisions().stream(), entry.decisions().stream())
+                                .toList())));
         List<DeterminationChange> changes = new ArrayList<>();
-        for (Determination before : judge(now).determinations()) {
+        for (Determination before : today.judge(stored).determinations()) {
             change(before, Optional.ofNullable(after.get(new Judged(before.test(), before.ear()))), stored)
                     .filter(change -> late || change.sent().isOvertakenBy(change.before(), change.after()))
                     .ifPresent(changes::add);
@@ -100,10 +102,6 @@ public class LateEntryStore {
                         before.ruleSet(),
                         stored.history().audiograms(),
                         stored.history().decisions())));
-    }
-
-    private WorkerJudgement judge(WorkerHistory history) {
-        return Judge.judge(history, RegisterOptions.asOf(LocalDate.now(clock)));
     }
 
     private static Map<Judged, Determination> byTest(WorkerJudgement judgement) {

@@ -17,8 +17,7 @@ final class ProposalOutlook {
 
     static List<String> of(WorkerRecord record, ProposalCase about, Decision answer) {
         BaselineChange proposal = about.proposal();
-        WorkerRecord after =
-                record.with(new RecordedDecision(answer, "", Instant.EPOCH), RegisterOptions.asOf(record.asOf()));
+        WorkerRecord after = record.with(new RecordedDecision(answer, "", Instant.EPOCH));
         List<String> sentences = new ArrayList<>();
         if (answer.kind() == DecisionKind.BASELINE) {
             sentences.add("Tests of the " + Words.ear(proposal.ear()) + " made after " + Words.day(answer.decidedOn())
@@ -37,7 +36,7 @@ final class ProposalOutlook {
             sentences.add("No determination on record changes, and nothing that is owed.");
         }
         sentences.addAll(changes);
-        ProposalCase.open(after.history(), RegisterOptions.asOf(after.asOf()), proposal.ear())
+        ProposalCase.open(after.history(), after.options(), proposal.ear())
                 .map(ProposalCase::proposal)
                 .ifPresent(next ->
                         sentences.add("The tests on record then give another proposal for this ear: the test of "

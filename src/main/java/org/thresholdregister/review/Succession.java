@@ -14,8 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 
 /**
@@ -32,21 +31,14 @@ final class Succession {
     private final JudgingCause cause;
     private final Instant at;
     private final LocalDate on;
-    private final RuleSet ruleSet;
     private final Map<Long, Map<DeterminationRow.Subject, StoredDetermination>> onRecord = new HashMap<>();
 
     /** Begins with what is on record about these workers, before it is deleted. */
-    Succession(
-            EntityManager entityManager,
-            Collection<Long> workerKeys,
-            JudgingCause cause,
-            Instant at,
-            JudgingOptions options) {
+    Succession(EntityManager entityManager, Collection<Long> workerKeys, JudgingCause cause, Instant at, LocalDate on) {
         this.entityManager = entityManager;
         this.cause = cause;
         this.at = at;
-        this.on = options.asOf();
-        this.ruleSet = options.ruleSet();
+        this.on = on;
         entityManager
                 .createQuery(
                         "from StoredDetermination d where d.workerId in :keys order by d.id", StoredDetermination.class)
@@ -58,7 +50,7 @@ final class Succession {
     }
 
     /** Stores a worker's determinations in the place of those on record. */
-    void put(StoredHistory stored, List<StoredDetermination> determinations) {
+    void put(StoredHistory stored, RulesInForce rules, List<StoredDetermination> determinations) {
         Map<DeterminationRow.Subject, StoredDetermination> earlier =
                 Objects.requireNonNullElseGet(onRecord.remove(stored.worker().key()), LinkedHashMap::new);
         Map<StoredDetermination, Optional<EarFinding>> replaced = new LinkedHashMap<>();
@@ -72,11 +64,12 @@ final class Succession {
         }
         earlier.values().forEach(row -> replaced.put(row, Optional.empty()));
         if (!replaced.isEmpty()) {
-            keep(stored, replaced);
+            keep(stored, rules, replaced);
         }
     }
 
-    private void keep(StoredHistory stored, Map<StoredDetermination, Optional<EarFinding>> replaced) {
+    private void keep(
+            StoredHistory stored, RulesInForce rules, Map<StoredDetermination, Optional<EarFinding>> replaced) {
         List<Decision> sentOrRecorded = sentOrRecordedBefore(stored);
         Optional<Decision> entered = enteredByHand();
         replaced.forEach((row, now) -> {
@@ -85,7 +78,7 @@ final class Succession {
             SentAndRecorded sent = SentAndRecorded.of(
                     row.testDate(),
                     row.subject().ear(),
-                    ruleSet,
+                    rules.on(row.testDate()).ruleSet(),
                     stored.history().audiograms(),
                     sentOrRecorded);
             boolean decidedKnowingly = sent.recordedOn().isEmpty()

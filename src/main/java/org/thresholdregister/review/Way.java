@@ -21,6 +21,11 @@ public record Way(RuleSet ruleSet, AgeCorrection ageCorrection, boolean revised)
     /** The way without any choice of a site. */
     public static final Way USUAL = new Way(RuleSets.OSHA, AgeCorrection.ON, false);
 
+    /** Where the rule set makes no allowance for age, switching it off is no other way. */
+    public Way {
+        ageCorrection = ruleSet.allowsForAge() ? ageCorrection : AgeCorrection.ON;
+    }
+
     /** The way in an address: {@code osha.age-off.revised}. */
     public String word() {
         return ruleSet.word() + (ageCorrection == AgeCorrection.OFF ? WITHOUT_AGE : "") + (revised ? REVISED : "");
@@ -36,12 +41,12 @@ public record Way(RuleSet ruleSet, AgeCorrection ageCorrection, boolean revised)
                 .map(ruleSet -> new Way(ruleSet, withoutAge ? AgeCorrection.OFF : AgeCorrection.ON, revised));
     }
 
-    /** {@code osha without allowance for age, baselines revised}. */
+    /** {@code OSHA without allowance for age, baselines revised}. */
     public String label() {
         String age = ruleSet.allowsForAge()
                 ? ageCorrection == AgeCorrection.ON ? " with allowance for age" : " without allowance for age"
                 : "";
-        return ruleSet.word() + age + (revised ? ", baselines revised" : "");
+        return ruleSet.shortName() + age + (revised ? ", baselines revised" : "");
     }
 
     JudgingOptions options(LocalDate asOf) {

@@ -35,6 +35,13 @@ public record SiteRules(
             AgeCorrection ageCorrection,
             Map<String, Integer> settings,
             String reason) {
+
+        /** The longest name of a site that is kept, in characters. */
+        public static final int LONGEST_SITE = 200;
+
+        /** The longest reason that is kept, in characters. */
+        public static final int LONGEST_REASON = 2000;
+
         public Choice {
             settings = Map.copyOf(settings);
         }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
@@ -73,11 +74,14 @@ public class SiteRulesService {
             entityManager.persist(new StoredSiteRules(choice, currentUser.username(), systemTime.instant()));
             auditTrail.record(
                     RuleSetAction.RULE_SET_CHOSEN,
-                    "site",
-                    choice.site(),
-                    choice.ruleSet() + " from " + choice.from() + ", age correction "
+                    "rule-set",
+                    choice.ruleSet(),
+                    (choice.site().isEmpty() ? "every other site" : choice.site()) + " from " + choice.from()
+                            + ", age correction "
                             + choice.ageCorrection().name().toLowerCase(Locale.ROOT)
-                            + (choice.settings().isEmpty() ? "" : ", with settings " + choice.settings()));
+                            + (choice.settings().isEmpty()
+                                    ? ""
+                                    : ", with settings " + new TreeMap<>(choice.settings())));
             events.publishEvent(new RulesChanged());
         }
         return objection;
@@ -86,6 +90,11 @@ public class SiteRulesService {
     private static Optional<String> objectionTo(SiteRules.Choice choice) {
         if (choice.reason().isBlank()) {
             return Optional.of("Say why: the reason stays with the choice.");
+        }
+        if (choice.reason().length() > SiteRules.Choice.LONGEST_REASON
+                || choice.site().length() > SiteRules.Choice.LONGEST_SITE) {
+            return Optional.of("A reason has at most " + SiteRules.Choice.LONGEST_REASON
+                    + " characters, the name of a site at most " + SiteRules.Choice.LONGEST_SITE + ".");
         }
         Optional<RuleSet> ruleSet = RuleSets.find(choice.ruleSet());
         if (ruleSet.isEmpty()) {

@@ -35,8 +35,15 @@ public record Difference(Determination one, Determination other) {
         return one.ear();
     }
 
-    /** The tests and ears that two judgements of the same record answer differently, in order. */
+    /**
+     * The tests and ears that two judgements of the same record answer differently, in order.
+     *
+     * @throws IllegalArgumentException where they are not of the same record
+     */
     public static List<Difference> between(WorkerJudgement one, WorkerJudgement other) {
+        if (one.determinations().size() != other.determinations().size()) {
+            throw new IllegalArgumentException("not two judgements of the same record");
+        }
         List<Difference> differences = new ArrayList<>();
         for (int i = 0; i < one.determinations().size(); i++) {
             Difference pair = new Difference(

@@ -23,7 +23,7 @@ import org.thresholdregister.core.rules.TestSchedule;
 /** Gathers what is owed to a worker: one follow-up for each kind and test, with the earliest date of its ears. */
 final class FollowUps {
 
-    private static final Comparator<FollowUp> BY_DATE_AND_KIND = Comparator.comparing(FollowUp::dueDate)
+    static final Comparator<FollowUp> BY_DATE_AND_KIND = Comparator.comparing(FollowUp::dueDate)
             .thenComparing(FollowUp::kind)
             .thenComparing(followUp -> followUp.testDate().orElse(LocalDate.MIN));
 

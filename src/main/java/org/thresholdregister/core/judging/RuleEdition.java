@@ -12,5 +12,8 @@ public final class RuleEdition {
      */
     public static final int OF_THIS_PROGRAM = 1;
 
+    /** The edition of a judgement that no longer holds, since the rules of its site have changed. */
+    public static final int NONE = 0;
+
     private RuleEdition() {}
 }

@@ -22,12 +22,15 @@ public record RulesInForce(List<Choice> choices, Holidays holidays) {
     /** A rule set, whether it makes the allowance for aging, and its first day. */
     public record Choice(LocalDate from, RuleSet ruleSet, AgeCorrection ageCorrection) {}
 
-    /** @throws IllegalArgumentException without any choice */
+    /** @throws IllegalArgumentException without any choice, or with two of one day */
     public RulesInForce {
         if (choices.isEmpty()) {
             throw new IllegalArgumentException("a workplace answers to some rule set");
         }
         choices = choices.stream().sorted(Comparator.comparing(Choice::from)).toList();
+        if (choices.stream().map(Choice::from).distinct().count() < choices.size()) {
+            throw new IllegalArgumentException("a workplace answers to one rule set on a day");
+        }
     }
 
     /** One rule set for all time. */
@@ -65,20 +68,24 @@ public record RulesInForce(List<Choice> choices, Holidays holidays) {
                     .filter(finding -> on(finding.test().date()).equals(choice))
                     .forEach(findings::add);
             judgement.followUps().stream()
-                    .filter(followUp -> isOwedBy(followUp, choice, asOf))
+                    .filter(followUp -> by(followUp, asOf).equals(choice))
                     .forEach(followUps::add);
         }
-        followUps.sort(Comparator.comparing(FollowUp::dueDate));
+        followUps.sort(FollowUps.BY_DATE_AND_KIND);
         return new WorkerJudgement(determinations, findings, followUps, current.proposals());
     }
 
-    /** The next test is owed by the rules of today, everything else by those of the test that it follows. */
-    private boolean isOwedBy(FollowUp followUp, Choice choice, LocalDate asOf) {
+    /** The choice by which something is owed: that of today for the next test, else that of the test it follows. */
+    public Choice by(FollowUp followUp, LocalDate asOf) {
         return switch (followUp.kind()) {
-            case ANNUAL_TEST, BASELINE_TEST -> on(asOf).equals(choice);
-            case RETEST, NOTICE, RECORD ->
-                followUp.testDate().filter(day -> on(day).equals(choice)).isPresent();
+            case ANNUAL_TEST, BASELINE_TEST -> on(asOf);
+            case RETEST, NOTICE, RECORD -> on(followUp.testDate().orElse(asOf));
         };
+    }
+
+    /** How a test of this day is judged. */
+    public JudgingOptions optionsOn(LocalDate day, LocalDate asOf, BaselineRevision revision) {
+        return options(on(day), asOf, revision);
     }
 
     private JudgingOptions options(Choice choice, LocalDate asOf, BaselineRevision revision) {

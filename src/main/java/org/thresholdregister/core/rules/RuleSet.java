@@ -11,7 +11,7 @@ import org.thresholdregister.core.regulation.Citation;
  *
  * @param word the name in files and options
  * @param edition the edition of the text, and of our reading of it; stored with every determination
- * @param name the name for people
+ * @param name the name for people: a short one, a colon, and what it is taken from or about
  * @param force law, recommendation or practice, in words
  * @param needs what it needs to answer, as noun phrases
  * @param answers what it answers, as noun phrases
@@ -44,6 +44,9 @@ public record RuleSet(
         List<Setting> settings) {
 
     public RuleSet {
+        if (name.indexOf(':') < 1) {
+            throw new IllegalArgumentException("no short name before a colon: " + name);
+        }
         needs = List.copyOf(needs);
         answers = List.copyOf(answers);
         furtherRules = List.copyOf(furtherRules);
@@ -63,6 +66,11 @@ public record RuleSet(
             throw new IllegalStateException("the rule set " + word + " names no paragraph for its shift");
         }
         return shifts;
+    }
+
+    /** The name for a heading or a sentence, such as {@code OSHA}. */
+    public String shortName() {
+        return name.substring(0, name.indexOf(':'));
     }
 
     /** Whether an allowance for aging may be made at all. */

@@ -464,7 +464,7 @@ public final class RuleSets {
         return new RuleSet(
                 "uk-l108",
                 EDITION_OF_THE_READING,
-                "UK: HSE guidance L108, hearing categories",
+                "HSE L108 (UK): hearing categories",
                 "Guidance to the Control of Noise at Work Regulations 2005, third edition of 2021",
                 List.of(
                         "thresholds at 1000, 2000, 3000, 4000 and 6000 Hz",
@@ -579,7 +579,7 @@ public final class RuleSets {
         return new RuleSet(
                 "twice",
                 EDITION_OF_THE_READING,
-                "Persistent shifts, for quality review",
+                "Persistent shifts: 15 dB or a mean of 10 dB twice, for quality review",
                 "Studied for NIOSH by Royster 1992 and 1996; not law, read beside the rule set of the workplace",
                 List.of("a baseline and two tests running from 500 to 6000 Hz"),
                 List.of("15 dB twice", "10 dB average twice"),

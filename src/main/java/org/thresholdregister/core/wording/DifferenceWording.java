@@ -3,7 +3,6 @@ package org.thresholdregister.core.wording;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import org.thresholdregister.core.aging.AgeAllowance;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Frequency;
@@ -55,11 +54,11 @@ public record DifferenceWording(String one, String other) {
                         + reference(there) + ": " + shift(there) + ".";
             case AGE_ALLOWANCE, CRITERION -> one + ": " + shift(here) + ". " + other + ": " + shift(there) + ".";
             case CONFIRMATION ->
-                "The test shows the same on both sides. " + one + ": " + settled(here) + ". " + other + ": "
-                        + settled(there) + ".";
+                "Both read the change alike. " + one + ": " + settled(here) + ". " + other + ": " + settled(there)
+                        + ".";
             case RECORDING ->
-                "The shift is the same on both sides. " + one + ": " + recording(here) + ". " + other + ": "
-                        + recording(there) + ".";
+                "Both agree on the shift. " + one + ": " + recording(here) + ". " + other + ": " + recording(there)
+                        + ".";
         };
     }
 
@@ -87,21 +86,31 @@ public record DifferenceWording(String one, String other) {
 
     private static String measured(ThresholdShift shift) {
         return switch (shift.criterion()) {
-            case ShiftCriterion.Mean mean -> "a mean of " + mean(shift, mean) + forAge(shift);
-            case ShiftCriterion.AnyFrequency any ->
-                any.frequencies().stream()
-                        .filter(frequency -> any.metAt(shift.at(frequency).corrected()) == Answer.YES)
-                        .map(frequency ->
-                                shift.at(frequency).corrected().lowest().orElseThrow() + " dB worse at "
-                                        + frequency.hertz() + " Hz")
-                        .collect(Collectors.collectingAndThen(
-                                Collectors.toList(),
-                                meeting -> meeting.isEmpty()
-                                        ? "at no frequency " + any.limit().decibels() + " dB worse for certain"
-                                        : Words.listed(meeting)));
+            case ShiftCriterion.Mean mean -> mean(shift, mean) + forAge(shift);
+            case ShiftCriterion.AnyFrequency any -> worseAt(shift, any);
             case ShiftCriterion.Neighbours neighbours -> changes(shift, neighbours.frequencies());
             case ShiftCriterion.AnyOf anyOf -> changes(shift, anyOf.frequencies());
         };
+    }
+
+    /** "20 dB worse at 2000 Hz and 25 dB at 4000 Hz", or how far the changes stay from the limit. */
+    private static String worseAt(ThresholdShift shift, ShiftCriterion.AnyFrequency any) {
+        List<String> meeting = any.frequencies().stream()
+                .filter(frequency -> any.metAt(shift.at(frequency).corrected()) == Answer.YES)
+                .map(frequency -> atLeast(shift.at(frequency).corrected()) + " at " + frequency.hertz() + " Hz")
+                .toList();
+        if (!meeting.isEmpty()) {
+            return "worse by " + Words.listed(meeting);
+        }
+        String limit = any.limit().decibels() + " dB worse";
+        return shift.isShift() == Answer.UNDECIDED
+                ? "not certain to be " + limit + " at any frequency"
+                : "at no frequency " + limit;
+    }
+
+    /** A change that reaches a limit for certain has a lowest value. */
+    private static String atLeast(DecibelRange change) {
+        return change.lowest().orElseThrow() + " dB" + (change.exact().isPresent() ? "" : " or more");
     }
 
     private static String mean(ThresholdShift shift, ShiftCriterion.Mean mean) {
@@ -109,7 +118,10 @@ public record DifferenceWording(String one, String other) {
         for (Frequency frequency : mean.frequencies()) {
             sum = sum.plus(shift.at(frequency).corrected());
         }
-        return Words.mean(sum) + " at " + Words.frequencies(mean.frequencies());
+        String at = " at " + Words.frequencies(mean.frequencies());
+        return sum.lowest().isEmpty() && sum.highest().isEmpty()
+                ? "a mean that is not known" + at
+                : "a mean of " + Words.mean(sum) + at;
     }
 
     private static String changes(ThresholdShift shift, List<Frequency> frequencies) {
@@ -124,6 +136,9 @@ public record DifferenceWording(String one, String other) {
     }
 
     private static String forAge(ThresholdShift shift) {
+        if (shift.allowance() instanceof AgeAllowance.NotKnown) {
+            return " after an allowance for age that is not known";
+        }
         OptionalInt before = shift.uncorrectedSum().exact();
         OptionalInt after = shift.sum().exact();
         if (shift.allowance() instanceof AgeAllowance.SwitchedOff || before.isEmpty() || after.isEmpty()) {
@@ -133,16 +148,28 @@ public record DifferenceWording(String one, String other) {
     }
 
     private static String settled(Determination determination) {
-        String by = determination instanceof Judged judged
-                ? switch (judged.resolution()) {
-                    case Resolution.ByRetest(ThresholdShift retest) ->
-                        ", by the retest of " + Words.day(retest.later().date());
-                    case Resolution.BySecondTest(ThresholdShift second) ->
-                        ", by the test of " + Words.day(second.later().date());
-                    case Resolution.ByTestItself ignored -> "";
-                }
-                : "";
-        return Words.outcome(determination.outcome()) + by;
+        return switch (determination) {
+            case Determination.Retest retest ->
+                "a retest, which answers for the test of "
+                        + Words.day(retest.resolves().date());
+            case Judged judged -> Words.outcome(judged.outcome()) + settledBy(judged);
+            case Determination.BaselineTest ignored -> Words.outcome(determination.outcome());
+            case Determination.BeforeBaseline ignored -> Words.outcome(determination.outcome());
+        };
+    }
+
+    private static String settledBy(Judged judged) {
+        return switch (judged.resolution()) {
+            case Resolution.ByRetest(ThresholdShift retest) ->
+                ", by the retest of " + Words.day(retest.later().date());
+            case Resolution.BySecondTest(ThresholdShift second) ->
+                ", by the test of " + Words.day(second.later().date());
+            case Resolution.ByTestItself ignored ->
+                judged.dueDates()
+                        .retestBy()
+                        .map(day -> ", wanted by " + Words.day(day))
+                        .orElse(", by the test itself");
+        };
     }
 
     private static String recording(Determination determination) {

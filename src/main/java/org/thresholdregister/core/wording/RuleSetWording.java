@@ -17,7 +17,7 @@ public final class RuleSetWording {
     private RuleSetWording() {}
 
     public static String shift(RuleSet ruleSet) {
-        String age = ruleSet.allowsForAge() ? ", after the allowance for age where it is made" : "";
+        String age = ruleSet.allowsForAge() ? ", after the allowance for age where it is made," : "";
         return Words.capitalised(ruleSet.shift().explained()) + age + " is a "
                 + ruleSet.shift().name() + ", measured from "
                 + switch (ruleSet.shift().reference()) {
@@ -49,13 +49,16 @@ public final class RuleSetWording {
 
     public static String notice(RuleSet ruleSet) {
         return ruleSet.notice()
-                .map(notice ->
-                        "In writing, within " + Words.deadline(notice.deadline()) + " of the test that settled it, of "
-                                + switch (notice.occasion()) {
-                                    case SHIFT -> "every shift.";
-                                    case CONFIRMED_SHIFT -> "every shift that is established.";
-                                    case EVERY_TEST -> "the results of every test.";
-                                })
+                .map(notice -> {
+                    String within = ", within " + Words.deadline(notice.deadline()) + " of the test";
+                    return "The worker is told in writing of "
+                            + switch (notice.occasion()) {
+                                case SHIFT -> "every shift" + within + " that settled it.";
+                                case CONFIRMED_SHIFT ->
+                                    "every shift that is established" + within + " that settled it.";
+                                case EVERY_TEST -> "the results of every test" + within + ".";
+                            };
+                })
                 .orElse("The rule set names no notice.");
     }
 
@@ -63,16 +66,23 @@ public final class RuleSetWording {
         return switch (ruleSet.recording()) {
             case RecordingRule.None ignored -> "The rule set keeps no log.";
             case RecordingRule.ShiftAndLevel both ->
-                "A shift that stands together with a mean level of "
+                "A shift that stands, together with a mean level of "
                         + both.level().decibels()
                         + " dB HL or more at 2000, 3000 and 4000 Hz in the same ear, within "
-                        + Words.deadline(both.afterRetest()) + " of the retest, or within "
-                        + Words.deadline(both.withoutRetest()) + " of the test where there was none.";
+                        + recordingTime(both) + ".";
             case RecordingRule.LargeShift large ->
                 "A mean shift of " + mean(large)
                         + " dB or more from the first baseline or one revised for better hearing, reported within "
                         + Words.deadline(large.deadline()) + ".";
         };
+    }
+
+    private static String recordingTime(RecordingRule.ShiftAndLevel rule) {
+        String afterRetest = Words.deadline(rule.afterRetest());
+        return rule.afterRetest().equals(rule.withoutRetest())
+                ? afterRetest + " of the test that settled it"
+                : afterRetest + " of the retest, or within " + Words.deadline(rule.withoutRetest())
+                        + " of the test where there was none";
     }
 
     private static int mean(RecordingRule.LargeShift large) {
@@ -88,7 +98,8 @@ public final class RuleSetWording {
         return tests.earlyYears() == 0
                 ? baseline + ", then a test within " + later + " of the last."
                 : baseline + ", then within " + Words.deadline(tests.early()) + " of the last in the first "
-                        + Counted.of(tests.earlyYears(), "year", "years") + ", and within " + later + " afterwards.";
+                        + (tests.earlyYears() == 1 ? "year" : tests.earlyYears() + " years") + ", and within " + later
+                        + " afterwards.";
     }
 
     /** {@code within 21 days of the determination of a shift}. */

@@ -65,6 +65,7 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
     private final ComboBox<String> site;
     private final WayFields one = new WayFields("First way");
     private final WayFields other = new WayFields("Second way");
+    private final Button compare = new Button("Compare", click -> compare());
     private final Div result = new Div();
 
     CompareView(CompareService comparing, ShiftReviewService shifts, WorkerService workers, Clock clock) {
@@ -79,7 +80,6 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
         site.setItemLabelGenerator(Place::name);
         site.setPlaceholder("all");
         site.setClearButtonVisible(true);
-        var compare = new Button("Compare", click -> compare());
         compare.addThemeVariants(ButtonVariant.PRIMARY);
         compare.setDisableOnClick(true);
         var form = new Div(one, other, new Div(year, site, compare));
@@ -102,6 +102,7 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
         one.setValue(first);
         other.setValue(second);
         show(comparing.compare(ofYear, ofSite, first, second));
+        compare.setEnabled(true);
     }
 
     private static Optional<Way> way(FilterParameters parameters, String name) {

@@ -15,14 +15,15 @@ class HolidayForm extends Div {
         var day = new DatePicker("Day");
         day.setI18n(new DatePicker.DatePickerI18n().setDateFormats("d MMM yyyy", "yyyy-MM-dd"));
         var name = new TextField("Holiday");
+        name.setMaxLength(Holiday.LONGEST_NAME);
         var fields = new Div(day, name);
         fields.addClassName("tr-form");
         var button = new Button("Add the holiday", click -> {
             day.setInvalid(day.isEmpty());
             day.setErrorMessage("Choose the day.");
-            name.setInvalid(name.isEmpty());
+            name.setInvalid(name.getValue().isBlank());
             name.setErrorMessage("Give it a name.");
-            if (!day.isEmpty() && !name.isEmpty()) {
+            if (!day.isInvalid() && !name.isInvalid()) {
                 added.accept(new Holiday(day.getValue(), name.getValue().strip()));
                 day.clear();
                 name.clear();

@@ -29,7 +29,7 @@ import org.thresholdregister.rulesets.SiteRulesService;
 /** Every rule set with what it asks, and which one each site answers to. The administrator chooses. */
 @Route("rules")
 @PageTitle("Rules · Threshold Register")
-@Menu(title = "Rules", order = 80)
+@Menu(title = "Rules", order = 95)
 @RolesAllowed({Roles.NURSE, Roles.SAFETY_OFFICER, Roles.ADMINISTRATOR})
 class RulesView extends Div {
 

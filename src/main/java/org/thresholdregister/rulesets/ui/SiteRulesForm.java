@@ -32,12 +32,11 @@ class SiteRulesForm extends Div {
     private final TextArea reason = new TextArea("Reason");
     private final Div settings = new Div();
     private final Map<String, IntegerField> settingFields = new LinkedHashMap<>();
-    private final LocalDate today;
 
     /** @param choose stores the choice and says whether it was taken */
     SiteRulesForm(LocalDate today, SerializableBiFunction<SiteRules.Choice, SiteRulesForm, Boolean> choose) {
-        this.today = today;
         addClassNames("tr-card", "tr-screen-only");
+        site.setMaxLength(SiteRules.Choice.LONGEST_SITE);
         site.setHelperText("As spelled in the roster; empty for every site without a choice of its own");
         from.setI18n(new DatePicker.DatePickerI18n().setDateFormats("d MMM yyyy", "yyyy-MM-dd"));
         from.setValue(today);
@@ -48,12 +47,13 @@ class SiteRulesForm extends Div {
         ruleSet.addValueChangeListener(change -> showSettings(change.getValue()));
         age.setValue(true);
         reason.setHelperText("Stays with the choice");
+        reason.setMaxLength(SiteRules.Choice.LONGEST_REASON);
         reason.setWidthFull();
         ruleSet.setValue(RuleSets.OSHA);
         var fields = new Div(site, from, ruleSet, age, settings, reason);
         fields.addClassName("tr-form");
         var button = new Button("Choose this rule set", click -> {
-            if (choose.apply(choice(), this)) {
+            if (isComplete() && choose.apply(choice(), this)) {
                 reason.clear();
             }
         });
@@ -77,21 +77,34 @@ class SiteRulesForm extends Div {
             field.setMax(setting.highest());
             field.setValue(setting.value());
             field.setStepButtonsVisible(true);
+            field.setErrorMessage(
+                    "It goes from " + setting.lowest() + " to " + setting.highest() + " " + setting.unit() + ".");
             settingFields.put(setting.word(), field);
             settings.add(field);
         }
     }
 
+    /** Says beside each field what it lacks; nothing that was typed is put aside. */
+    private boolean isComplete() {
+        from.setErrorMessage("Choose the first day.");
+        from.setInvalid(from.isEmpty());
+        boolean complete = !from.isEmpty();
+        for (IntegerField field : settingFields.values()) {
+            boolean fits = field.getOptionalValue()
+                    .filter(value -> value >= field.getMin() && value <= field.getMax())
+                    .isPresent();
+            field.setInvalid(!fits);
+            complete &= fits;
+        }
+        return complete;
+    }
+
     private SiteRules.Choice choice() {
         Map<String, Integer> values = new LinkedHashMap<>();
-        settingFields.forEach((word, field) -> {
-            if (!field.isEmpty()) {
-                values.put(word, field.getValue());
-            }
-        });
+        settingFields.forEach((word, field) -> values.put(word, field.getValue()));
         return new SiteRules.Choice(
                 site.getValue().strip(),
-                from.getOptionalValue().orElse(today),
+                from.getValue(),
                 ruleSet.getValue().word(),
                 age.getValue() ? AgeCorrection.ON : AgeCorrection.OFF,
                 values,

@@ -1,0 +1,65 @@
+package org.thresholdregister.platform.storage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A register of an earlier version, brought up to date. */
+class MigrationTest {
+
+    @TempDir
+    Path folder;
+
+    private void migrateTo(String version) {
+        Flyway.configure()
+                .dataSource(RegisterDatabase.url(folder), RegisterDatabase.USER, RegisterDatabase.PASSWORD)
+                .target(version)
+                .load()
+                .migrate();
+    }
+
+    private void execute(String sql) throws SQLException {
+        try (Connection connection = connection();
+                Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    private String only(String sql) throws SQLException {
+        try (Connection connection = connection();
+                Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(sql)) {
+            assertThat(rows.next()).isTrue();
+            String value = rows.getString(1);
+            assertThat(rows.next()).isFalse();
+            return value;
+        }
+    }
+
+    private Connection connection() throws SQLException {
+        return DriverManager.getConnection(
+                RegisterDatabase.url(folder), RegisterDatabase.USER, RegisterDatabase.PASSWORD);
+    }
+
+    @Test
+    void whatIsOwedAlreadyIsOwedByTheOnlyRuleSetThatThereWas() throws SQLException {
+        migrateTo("3");
+        execute("insert into worker (id, version, worker_id, family_name, given_name, site, department, job_title,"
+                + " noise_group, email, language, search)"
+                + " values (1, 0, 'W-1', '', '', '', '', '', '', '', '', '')");
+        execute("insert into follow_up (id, worker_id, kind, due_date, ears)"
+                + " values (1, 1, 'annual-test', date '2026-03-09', 'both')");
+        migrateTo("5");
+        assertThat(only("select rule_set from follow_up")).isEqualTo("osha");
+        assertThat(only("select count(*) from site_rule_set")).isEqualTo("0");
+        assertThat(only("select count(*) from holiday")).isEqualTo("0");
+    }
+}
