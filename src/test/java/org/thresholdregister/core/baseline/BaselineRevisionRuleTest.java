@@ -52,7 +52,8 @@ class BaselineRevisionRuleTest {
         assertThat(rule.consider(muchWorse, List.of()))
                 .hasValueSatisfying(change -> assertThat(change.to()).isEqualTo(worse));
         assertThat(rule.consider(lasting, List.of()))
-                .hasValueSatisfying(change -> assertThat(change.evidence()).containsExactly(muchWorse.date(), lasting.date()));
+                .hasValueSatisfying(
+                        change -> assertThat(change.evidence()).containsExactly(muchWorse.date(), lasting.date()));
     }
 
     @Test

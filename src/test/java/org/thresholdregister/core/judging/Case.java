@@ -16,9 +16,9 @@ import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.followup.FollowUpKind;
+import org.thresholdregister.core.judging.Determination.Judged;
 import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.rules.RuleSets;
-import org.thresholdregister.core.judging.Determination.Judged;
 
 /** A worker of over 60, for whom the age tables allow nothing, with as many tests and decisions as a test needs. */
 public final class Case {

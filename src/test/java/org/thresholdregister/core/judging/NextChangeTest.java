@@ -55,9 +55,8 @@ class NextChangeTest {
 
     @Test
     void nextTestIsNoLongerOwedOnTheDayAfterTheLast() {
-        Case leaver = new Case()
-                .test("2024-01-10", TestPurpose.BASELINE, 10, 10)
-                .left("2025-03-31");
+        Case leaver =
+                new Case().test("2024-01-10", TestPurpose.BASELINE, 10, 10).left("2025-03-31");
         assertNextChange(leaver, "2025-03-01", "2025-04-01");
         assertNextChange(leaver, "2025-03-31", "2025-04-01");
         assertNoChange(leaver, "2025-04-01");

@@ -23,10 +23,7 @@ class SummaryLineTest {
                 new SummaryRow(2026, FURNACE, Measure.SHIFTS_FOUND, Count.hidden())));
         assertThat(lines)
                 .extracting(SummaryLine::year, SummaryLine::group)
-                .containsExactly(
-                        tuple(2026, FURNACE),
-                        tuple(2025, FURNACE),
-                        tuple(2026, Group.EVERYBODY));
+                .containsExactly(tuple(2026, FURNACE), tuple(2025, FURNACE), tuple(2026, Group.EVERYBODY));
         SummaryLine line = lines.getFirst();
         assertThat(line.count(Measure.WORKERS_TESTED)).isEqualTo(Count.of(7));
         assertThat(line.count(Measure.SHIFTS_FOUND)).isEqualTo(Count.hidden());
