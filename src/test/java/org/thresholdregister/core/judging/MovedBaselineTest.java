@@ -223,6 +223,17 @@ class MovedBaselineTest {
     }
 
     @Test
+    void aTestBeforeTheFirstBaselineMayBeChosenToo() {
+        WorkerJudgement judgement = new Case()
+                .test("2019-04-01", TestPurpose.ANNUAL, 5, 10)
+                .test("2020-04-01", TestPurpose.BASELINE, 10, 10)
+                .decided("2019-04-01", Ears.LEFT, DecisionKind.BASELINE, "2020-06-01")
+                .test("2021-04-01", TestPurpose.ANNUAL, 15, 10)
+                .asOf(TODAY);
+        assertThat(baselineDate(judgement, "2021-04-01")).isEqualTo("2019-04-01");
+    }
+
+    @Test
     void anAcceptedRevisionIsTheBaselineOfTheTestsAfterIt() {
         WorkerJudgement judgement = new Case()
                 .with(BaselineRevision.APPLY)

@@ -68,6 +68,35 @@ class OtherReferencesTest {
         assertThat(row(byOsha, "2020-04-01", Ear.LEFT).outcome()).isEqualTo(Outcome.BEFORE_BASELINE);
     }
 
+    /** NIOSH 98-126: the second of two tests running confirms both of them. */
+    @Test
+    void theLaterOfTwoTestsThatConfirmEachOtherSettlesBoth() {
+        WorkerJudgement judgement = new Case()
+                .by("niosh")
+                .test("2022-04-01", TestPurpose.BASELINE, 10, 10)
+                .test("2023-04-01", TestPurpose.ANNUAL, 30, 10)
+                .test("2024-04-01", TestPurpose.ANNUAL, 31, 10)
+                .asOf(TODAY);
+        Determination.Judged first = judged(judgement, "2023-04-01", Ear.LEFT);
+        Determination.Judged second = judged(judgement, "2024-04-01", Ear.LEFT);
+        assertThat(first.outcome()).isEqualTo(Outcome.CONFIRMED);
+        assertThat(second.outcome()).isEqualTo(Outcome.CONFIRMED);
+        assertThat(first.settledBy()).isEqualTo(second.test());
+        assertThat(second.settledBy()).isEqualTo(second.test());
+        assertThat(second.settlingComparison()).isEqualTo(second.comparison());
+    }
+
+    /** 29 CFR 1910.95(g)(7)(ii): the retest takes the test's place. */
+    @Test
+    void theRetestSettlesTheTestWhosePlaceItTakes() {
+        WorkerJudgement judgement = new Case()
+                .test("2022-04-01", TestPurpose.BASELINE, 10, 10)
+                .test("2023-04-01", TestPurpose.ANNUAL, 30, 10)
+                .test("2023-04-20", TestPurpose.RETEST, 28, 10)
+                .asOf(TODAY);
+        assertThat(judged(judgement, "2023-04-01", Ear.LEFT).settledBy().date()).isEqualTo("2023-04-20");
+    }
+
     /** 30 CFR 62.175 tells every result; 29 CFR 1910.95(g)(8)(i) only a shift. */
     @ParameterizedTest
     @CsvSource({"osha, 12, false", "osha, 30, true", "msha, 12, true", "msha, 30, true"})
