@@ -123,7 +123,8 @@ class CasePropertiesTest {
             }
             for (Decision decision : history.decisions()) {
                 boolean isAboutACase =
-                        decision.kind() != DecisionKind.BASELINE && decision.kind() != DecisionKind.INVALID_TEST;
+                        !Set.of(DecisionKind.BASELINE, DecisionKind.BASELINE_KEPT, DecisionKind.INVALID_TEST)
+                                .contains(decision.kind());
                 boolean isToldAnyway =
                         decision.kind() == DecisionKind.NOTICE_GIVEN && tellsOfEveryTest(options.ruleSet());
                 for (Ear ear : Ear.values()) {

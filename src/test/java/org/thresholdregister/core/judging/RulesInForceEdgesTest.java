@@ -71,6 +71,22 @@ class RulesInForceEdgesTest {
         assertThat(owed.getLast().dueDate()).isEqualTo("2026-01-01");
     }
 
+    /** MSHA's notice of the second test, within ten working days, is due before OSHA's of the first. */
+    @Test
+    void whatIsOwedByTwoRuleSetsIsListedByItsDay() {
+        RulesInForce changing = new RulesInForce(
+                List.of(
+                        new Choice(LocalDate.MIN, RuleSets.OSHA, AgeCorrection.ON),
+                        new Choice(CHANGE, RuleSets.find("msha").orElseThrow(), AgeCorrection.ON)),
+                Holidays.NONE);
+        List<FollowUp> owed = judge(changing, "2024-01-10").followUps();
+        assertThat(owed).extracting(FollowUp::dueDate).isSorted();
+        assertThat(owed.getFirst().testDate()).contains(CHANGE);
+        assertThat(owed)
+                .extracting(followUp -> followUp.testDate().orElseThrow())
+                .contains(CHANGE.minusDays(1));
+    }
+
     @Test
     void beforeTheChangeNothingIsOwedByTheLaterRules() {
         List<FollowUp> owed = judge(changing(), "2023-12-31").followUps();

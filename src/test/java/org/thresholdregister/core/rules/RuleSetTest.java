@@ -137,6 +137,7 @@ class RuleSetTest {
                 set.notice(),
                 set.recording(),
                 set.revision(),
+                set.quiet(),
                 set.tests(),
                 set.furtherRules(),
                 paragraphs,
