@@ -199,6 +199,11 @@ class LauncherTest {
         assertThat(run.output().lines())
                 .containsExactly(
                         callersFolder.toString(),
+                        "<-XX:TieredStopAtLevel=1>",
+                        "<-XX:+UseSerialGC>",
+                        "<-Xms64m>",
+                        "<-Xmn32m>",
+                        "<-XX:PretenureSizeThreshold=64k>",
                         "<-Xmx256m>",
                         "<-Dstar=*>",
                         "<-Dregister.home=" + home + ">",
@@ -210,6 +215,14 @@ class LauncherTest {
                         "<>");
         assertThat(run.errors().lines()).containsExactly("register: building, a few minutes the first time");
         assertThat(home.resolve("target/build.log")).content().contains("chatter of the build");
+    }
+
+    @Test
+    void onlyEvaluateRunsWithOptionsOfItsOwn() throws Exception {
+        jdk(jdks.resolve("new"), "25");
+        maven();
+
+        assertThat(register("serve").output().lines().toList().get(1)).isEqualTo("<-Dregister.home=" + home + ">");
     }
 
     @Test

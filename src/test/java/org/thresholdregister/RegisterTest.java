@@ -68,6 +68,9 @@ public @interface RegisterTest {
         /** Those that refer to others before the others. */
         private static final List<String> TABLES = List.of(
                 "follow_up",
+                "baseline_proposal",
+                "alteration",
+                "determination_history",
                 "determination",
                 "worker_judgement",
                 "decision",

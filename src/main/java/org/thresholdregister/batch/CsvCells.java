@@ -105,7 +105,7 @@ final class CsvCells {
         return number == NO_NUMBER ? BLANK : of(Integer.toString(number));
     }
 
-    /** The mean of three values of this sum; blank for {@link org.thresholdregister.core.columnar.JudgedRow#NO_NUMBER}. */
+    /** The mean of three values with this sum, blank likewise. */
     static byte[] ofMean(int sumDecibels) {
         int index = sumDecibels + FURTHEST_NUMBER;
         if (index >= 0 && index < MEANS.length) {

@@ -124,7 +124,7 @@ final class Evaluation {
                 withValidity ? Optional.of(ConditionsOfTests.read(files, options.asOf(), intake)) : Optional.empty());
     }
 
-    /** Sentences and findings are made of what each worker's judgement rests on; columns hold the answers of one rule set. */
+    /** Columns hold the answers of one rule set; sentences and doubts need all that each judgement rests on. */
     private boolean canBeJudgedInColumns() {
         return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings && !withValidity;
     }
@@ -178,7 +178,7 @@ final class Evaluation {
         file.write(
                 workerId,
                 proposal.ear().word(),
-                proposal.isForBetterHearing() ? "better" : "worse",
+                proposal.kind().word(),
                 proposal.from().date().toString(),
                 proposal.to().date().toString(),
                 proposal.evidence().stream().map(LocalDate::toString).collect(Collectors.joining(" ")),

@@ -14,8 +14,8 @@ import org.thresholdregister.core.summary.Measure;
 import org.thresholdregister.core.summary.YearSummary;
 
 /**
- * Counts as {@link YearSummary} does, without keeping what is counted: workers come one after the other, and of each the
- * determinations in the order of time. For one thread.
+ * Counts as {@link YearSummary} does, without keeping what is counted: workers come one after the other, and of each
+ * the determinations in the order of time. For one thread.
  */
 final class SummaryCounts {
 

@@ -6,5 +6,6 @@ import org.thresholdregister.platform.audit.AuditAction;
 enum ImportAction implements AuditAction {
     FILES_IMPORTED,
     WORKER_CHANGED,
-    PROBLEMS_DOWNLOADED
+    PROBLEMS_DOWNLOADED,
+    LATE_CHANGES_DOWNLOADED
 }

@@ -1,6 +1,7 @@
 package org.thresholdregister.intake;
 
 import java.util.List;
+import org.thresholdregister.review.DeterminationChange;
 import org.thresholdregister.roster.WorkerDetails;
 
 /** What is to be stored, and what there is to say about it. */
@@ -8,6 +9,7 @@ record ImportPlan(
         ImportCounts counts,
         List<WorkerChange> changes,
         List<RowProblem> problems,
+        List<DeterminationChange> lateChanges,
         List<WorkerDetails> newWorkers,
         List<WorkerDetails> changedWorkers,
         List<AudiogramRow> newTests,
@@ -17,6 +19,7 @@ record ImportPlan(
     boolean isAsIn(ImportPreview preview) {
         return counts.equals(preview.counts())
                 && changes.equals(preview.changes())
-                && problems.equals(preview.problems());
+                && problems.equals(preview.problems())
+                && lateChanges.equals(preview.lateChanges());
     }
 }

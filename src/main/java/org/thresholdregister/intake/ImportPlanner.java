@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,14 +16,20 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.audiograms.TestStore;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.judging.WorkerFacts;
 import org.thresholdregister.review.DecisionStore;
+import org.thresholdregister.review.DeterminationChange;
+import org.thresholdregister.review.LateEntry;
+import org.thresholdregister.review.LateEntryStore;
 import org.thresholdregister.review.RecordedDecision;
 import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerDetails;
@@ -38,11 +45,13 @@ class ImportPlanner {
     private final WorkerStore workers;
     private final TestStore tests;
     private final DecisionStore decisions;
+    private final LateEntryStore lateEntries;
 
-    ImportPlanner(WorkerStore workers, TestStore tests, DecisionStore decisions) {
+    ImportPlanner(WorkerStore workers, TestStore tests, DecisionStore decisions, LateEntryStore lateEntries) {
         this.workers = workers;
         this.tests = tests;
         this.decisions = decisions;
+        this.lateEntries = lateEntries;
     }
 
     ImportPlan plan(FileSet files, LocalDate asOf, ImportRights rights) throws IOException, UnusableFileException {
@@ -66,6 +75,9 @@ class ImportPlanner {
         private final List<WorkerChange> changes = new ArrayList<>();
         private final List<AudiogramRow> newTests = new ArrayList<>();
         private final List<DecisionRow> newDecisions = new ArrayList<>();
+        /** The workers whose new tests may change what was determined about tests on record. */
+        private final Set<String> lateWorkers = new LinkedHashSet<>();
+
         private int unchangedWorkers;
         private int unchangedTests;
         private int unchangedDecisions;
@@ -101,6 +113,7 @@ class ImportPlanner {
                             rowsLeftOut(found)),
                     changes,
                     found,
+                    lateChanges(),
                     newWorkers,
                     changedWorkers,
                     newTests,
@@ -176,9 +189,54 @@ class ImportPlanner {
                                             test.audiogram().date(),
                                             test.audiogram().purpose()),
                                     Function.identity()));
+                    int before = newTests.size();
                     byWorker.getOrDefault(workerId, List.of()).forEach(row -> planTest(file, row, onRecord));
+                    if (newTests.subList(before, newTests.size()).stream()
+                            .anyMatch(late -> bearsOnOthers(late.audiogram(), onRecord.values()))) {
+                        lateWorkers.add(workerId);
+                    }
                 }
             });
+        }
+
+        /** A test bears on those on record that were made after it, and a retest on the one that it answers. */
+        private static boolean bearsOnOthers(Audiogram test, Collection<RecordedTest> onRecord) {
+            return onRecord.stream()
+                    .map(RecordedTest::audiogram)
+                    .anyMatch(recorded -> Audiogram.CHRONOLOGICAL.compare(test, recorded) < 0
+                            || test.purpose() == TestPurpose.RETEST);
+        }
+
+        /** What these tests, with all that comes with them, would change about those on record. */
+        private List<DeterminationChange> lateChanges() {
+            if (lateWorkers.isEmpty()) {
+                return List.of();
+            }
+            Map<String, List<Audiogram>> lateTests = newTests.stream()
+                    .filter(row -> lateWorkers.contains(row.workerId()))
+                    .collect(Collectors.groupingBy(
+                            AudiogramRow::workerId, Collectors.mapping(AudiogramRow::audiogram, Collectors.toList())));
+            Map<String, List<Decision>> withThem = newDecisions.stream()
+                    .filter(row -> lateWorkers.contains(row.workerId()))
+                    .collect(Collectors.groupingBy(
+                            DecisionRow::workerId, Collectors.mapping(DecisionRow::decision, Collectors.toList())));
+            Map<String, WorkerFacts> changedFacts = changedWorkers.stream()
+                    .filter(worker -> lateWorkers.contains(worker.workerId()))
+                    .collect(Collectors.toMap(WorkerDetails::workerId, WorkerDetails::facts));
+            List<DeterminationChange> found = new ArrayList<>();
+            inGroups(
+                    lateWorkers.stream().sorted(CodePointOrder.COMPARATOR).toList(),
+                    group -> found.addAll(lateEntries.changes(group.stream()
+                            .flatMap(workerId -> Stream.ofNullable(storedWorkers.get(workerId)))
+                            .map(worker -> new LateEntry(
+                                    worker,
+                                    changedFacts.getOrDefault(
+                                            worker.details().workerId(),
+                                            worker.details().facts()),
+                                    lateTests.getOrDefault(worker.details().workerId(), List.of()),
+                                    withThem.getOrDefault(worker.details().workerId(), List.of())))
+                            .toList())));
+            return List.copyOf(found);
         }
 
         private void planTest(SourceFile file, AudiogramRow row, Map<TestDay, RecordedTest> onRecord) {

@@ -3,6 +3,7 @@ package org.thresholdregister.intake;
 import java.util.List;
 import java.util.Map;
 import org.thresholdregister.core.validity.FlagKind;
+import org.thresholdregister.review.DeterminationChange;
 
 /**
  * What importing some files would do. Nothing has been stored.
@@ -10,6 +11,8 @@ import org.thresholdregister.core.validity.FlagKind;
  * @param token names this preview when it is confirmed
  * @param changes the workers whose facts would change
  * @param problems what is wrong with rows, in the order of the files
+ * @param lateChanges the determinations on record that would come out otherwise, because a test comes that is older or
+ *     answers for a test on record; worker by worker
  * @param doubts how many of the new tests have each kind of flag; they are stored like any other
  */
 public record ImportPreview(
@@ -18,6 +21,7 @@ public record ImportPreview(
         ImportCounts counts,
         List<WorkerChange> changes,
         List<RowProblem> problems,
+        List<DeterminationChange> lateChanges,
         Map<FlagKind, Integer> doubts) {
 
     /** How many rows of this file have a problem that leaves them out. */

@@ -18,6 +18,7 @@ import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.DecisionService;
+import org.thresholdregister.review.DeterminationChange;
 
 /**
  * Brings a plant's files into the register: they are handed over one by one, looked at together, and stored only when
@@ -120,6 +121,21 @@ public class ImportService {
                 preview.token(),
                 preview.problems().size() + " problems of rows");
         return preview.problems();
+    }
+
+    /**
+     * What the late tests of a preview would change, to be taken out of the register, which is noted on the audit
+     * trail.
+     */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    @Transactional
+    public List<DeterminationChange> lateChangesToTakeOut(ImportPreview preview) {
+        auditTrail.record(
+                ImportAction.LATE_CHANGES_DOWNLOADED,
+                "import preview",
+                preview.token(),
+                preview.lateChanges().size() + " determinations that would change");
+        return preview.lateChanges();
     }
 
     /** Deletes files that are not to be imported after all. */

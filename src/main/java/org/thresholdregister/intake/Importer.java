@@ -23,6 +23,7 @@ import org.thresholdregister.intake.ImportProgress.Phase;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.review.DecisionStore;
 import org.thresholdregister.review.JudgementStore;
+import org.thresholdregister.review.JudgingCause;
 import org.thresholdregister.roster.WorkerDetails;
 import org.thresholdregister.roster.WorkerStore;
 
@@ -125,7 +126,10 @@ class Importer {
         concerned.addAll(storeTests(plan.newTests(), batch.key(), progress));
         concerned.addAll(storeDecisions(plan.newDecisions(), batch.key(), rights, progress));
         report(progress, Phase.JUDGING, 0, concerned.size());
-        judgements.judge(concerned, done -> report(progress, Phase.JUDGING, done, concerned.size()));
+        judgements.judge(
+                concerned,
+                new JudgingCause.ByImport(batch.key()),
+                done -> report(progress, Phase.JUDGING, done, concerned.size()));
         ImportCounts counts = plan.counts();
         auditTrail.recordAs(
                 rights.actor(),
@@ -240,6 +244,7 @@ class Importer {
                 plan.counts(),
                 plan.changes(),
                 plan.problems(),
+                plan.lateChanges(),
                 newTestDoubts.of(plan, LocalDate.now(clock)));
     }
 

@@ -106,6 +106,10 @@ final class PlainRow<C extends Enum<C> & Column> {
         return (bytes[at] == '\n' ? at + 1 : at) - from;
     }
 
+    boolean has(C column) {
+        return cells[column.ordinal()] > 0;
+    }
+
     /** As {@link Row#contentHash}. */
     long contentHash() {
         return contentHash;

@@ -3,6 +3,7 @@ package org.thresholdregister.intake;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
@@ -31,6 +32,9 @@ final class PlainTests implements PlainRows {
     private final int lastDay;
     private final PopulationBuilder population;
     private final AudiogramRegister register;
+    /** Those that the file has. */
+    private final AudiogramColumn[] optionalColumns;
+
     private byte[] latestId = {};
     private int latestWorker = PopulationBuilder.NO_WORKER;
     private final short[] codes = new short[ThresholdCode.PER_AUDIOGRAM];
@@ -44,12 +48,15 @@ final class PlainTests implements PlainRows {
         this.lastDay = lastDay;
         this.population = population;
         this.register = register;
+        this.optionalColumns = Stream.of(AudiogramColumn.values())
+                .filter(column -> !column.required() && row.has(column))
+                .toArray(AudiogramColumn[]::new);
     }
 
     @Override
     public int take(byte[] bytes, int from, int to, int line) throws IOException {
         int length = row.moveTo(bytes, from, to);
-        if (length == 0 || !readThresholds() || !areOtherCellsPlain()) {
+        if (length == 0 || !readThresholds() || !areOptionalCellsPlain()) {
             return 0;
         }
         int worker = worker(row.start(AudiogramColumn.WORKER_ID), row.end(AudiogramColumn.WORKER_ID), bytes);
@@ -87,8 +94,27 @@ final class PlainTests implements PlainRows {
         return true;
     }
 
-    private boolean areOtherCellsPlain() {
-        return row.isBlankOrBelow(AudiogramReader.MOST_HOURS.intValue(), AudiogramColumn.HOURS_SINCE_NOISE)
-                && row.isBlankOrWord(AudiogramColumn.PROTECTORS_WORN, YES_NO);
+    private boolean areOptionalCellsPlain() {
+        for (AudiogramColumn column : optionalColumns) {
+            if (!isPlain(column)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether nothing is to be said of an optional cell. Without a default, so that no new column is forgotten. */
+    private boolean isPlain(AudiogramColumn column) {
+        return switch (column) {
+            case HOURS_SINCE_NOISE -> row.isBlankOrBelow(AudiogramReader.MOST_HOURS.intValue(), column);
+            case PROTECTORS_WORN -> row.isBlankOrWord(column, YES_NO);
+            case LEFT_1000_REPEAT, RIGHT_1000_REPEAT -> row.threshold(column) != PlainCells.NOT_PLAIN;
+            case TESTER, INSTRUMENT, TRANSDUCER, REMARK -> true;
+            case WORKER_ID, TEST_DATE, PURPOSE -> throw new IllegalArgumentException("not optional: " + column);
+            case LEFT_500, LEFT_1000, LEFT_2000, LEFT_3000, LEFT_4000, LEFT_6000, LEFT_8000 ->
+                throw new IllegalArgumentException("not optional: " + column);
+            case RIGHT_500, RIGHT_1000, RIGHT_2000, RIGHT_3000, RIGHT_4000, RIGHT_6000, RIGHT_8000 ->
+                throw new IllegalArgumentException("not optional: " + column);
+        };
     }
 }

@@ -6,6 +6,7 @@ import static org.thresholdregister.intake.PlainCells.NOT_PLAIN;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.columnar.PopulationBuilder;
 
@@ -19,6 +20,8 @@ final class PlainWorkers implements PlainRows {
     private final int lastDay;
     private final PopulationBuilder population;
     private final WorkerRegister register;
+    /** Those that the file has. */
+    private final RosterColumn[] columns;
 
     /** @param lastDay nobody was born after it */
     PlainWorkers(PlainRow<RosterColumn> row, int lastDay, PopulationBuilder population, WorkerRegister register) {
@@ -26,12 +29,13 @@ final class PlainWorkers implements PlainRows {
         this.lastDay = lastDay;
         this.population = population;
         this.register = register;
+        this.columns = Stream.of(RosterColumn.values()).filter(row::has).toArray(RosterColumn[]::new);
     }
 
     @Override
     public int take(byte[] bytes, int from, int to, int line) throws IOException {
         int length = row.moveTo(bytes, from, to);
-        if (length == 0 || !areDaysPlain() || !areOtherCellsPlain()) {
+        if (length == 0 || !areCellsPlain()) {
             return 0;
         }
         int worker = register.add(
@@ -42,25 +46,32 @@ final class PlainWorkers implements PlainRows {
         return length;
     }
 
-    private boolean areDaysPlain() {
-        int born = row.dayIfGiven(RosterColumn.BIRTH_DATE);
-        int hired = row.dayIfGiven(RosterColumn.HIRE_DATE);
-        int ended = row.dayIfGiven(RosterColumn.END_DATE);
-        return born != NOT_PLAIN
-                && born <= lastDay
-                && hired != NOT_PLAIN
-                && ended != NOT_PLAIN
-                && (ended == NO_DAY || hired <= ended)
-                && row.dayIfGiven(RosterColumn.ENROLLED_FROM) != NOT_PLAIN;
+    private boolean areCellsPlain() {
+        for (RosterColumn column : columns) {
+            if (!isPlain(column)) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    private boolean areOtherCellsPlain() {
-        return row.isBareText(RosterColumn.WORKER_ID)
-                && row.isBlankOrWord(RosterColumn.SEX, SEXES)
-                && (row.isBlank(RosterColumn.SITE) || row.isBareText(RosterColumn.SITE))
-                && (row.isBlank(RosterColumn.DEPARTMENT) || row.isBareText(RosterColumn.DEPARTMENT))
-                && row.isBlankOrBelow(RosterReader.HIGHEST_TWA_DBA.intValue(), RosterColumn.TWA_DBA)
-                && row.isBlankOrWord(RosterColumn.LANGUAGE, LANGUAGES);
+    /** Whether nothing is to be said of a cell. Without a default, so that no new column is forgotten. */
+    private boolean isPlain(RosterColumn column) {
+        return switch (column) {
+            case WORKER_ID -> row.isBareText(column);
+            case SITE, DEPARTMENT -> row.isBlank(column) || row.isBareText(column);
+            case BIRTH_DATE -> row.dayIfGiven(column) != NOT_PLAIN && row.dayIfGiven(column) <= lastDay;
+            case HIRE_DATE, ENROLLED_FROM -> row.dayIfGiven(column) != NOT_PLAIN;
+            case END_DATE -> isPlainEnd(row.dayIfGiven(column), row.dayIfGiven(RosterColumn.HIRE_DATE));
+            case SEX -> row.isBlankOrWord(column, SEXES);
+            case LANGUAGE -> row.isBlankOrWord(column, LANGUAGES);
+            case TWA_DBA -> row.isBlankOrBelow(RosterReader.HIGHEST_TWA_DBA.intValue(), column);
+            case FAMILY_NAME, GIVEN_NAME, JOB_TITLE, NOISE_GROUP, EMAIL -> true;
+        };
+    }
+
+    private static boolean isPlainEnd(int ended, int hired) {
+        return ended != NOT_PLAIN && (ended == NO_DAY || hired <= ended);
     }
 
     private void addFacts(int worker) {

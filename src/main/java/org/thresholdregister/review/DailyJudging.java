@@ -12,8 +12,11 @@ import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.event.TransactionPhase;
+import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.thresholdregister.platform.audit.AuditTrail;
+import org.thresholdregister.rulesets.RulesChanged;
 
 /**
  * Judges anew whom the day concerns: a window for a retest has closed, or someone has left. It runs at the start, just
@@ -54,19 +57,34 @@ class DailyJudging {
         }
     }
 
+    /** What was judged by other rules is judged again before it is next shown. */
+    @TransactionalEventListener(phase = TransactionPhase.BEFORE_COMMIT)
+    void outdate(RulesChanged changed) {
+        judgements.outdateAll();
+    }
+
+    @TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+    void judgeAgain(RulesChanged changed) {
+        upToDateOn = null;
+    }
+
     private synchronized void bringUpTo(LocalDate today) {
         if (today.equals(upToDateOn)) {
             return;
         }
         transaction.executeWithoutResult(status -> {
-            List<Long> outOfDate = judgements.outOfDate();
-            if (!outOfDate.isEmpty()) {
-                judgements.judge(outOfDate);
-                auditTrail.recordAs(
-                        ACTOR, ReviewAction.JUDGED_ANEW, "register", "", outOfDate.size() + " workers judged anew");
-                log.info("{} workers judged anew for the day", outOfDate.size());
-            }
+            judge(judgements.ofAnotherEdition(), new JudgingCause.ByOther(), "by another edition of the rules");
+            judge(judgements.outOfDate(), new JudgingCause.ByCalendar(), "for the day");
         });
         upToDateOn = today;
+    }
+
+    private void judge(List<Long> workerKeys, JudgingCause cause, String why) {
+        if (!workerKeys.isEmpty()) {
+            judgements.judge(workerKeys, cause);
+            auditTrail.recordAs(
+                    ACTOR, ReviewAction.JUDGED_ANEW, "register", "", workerKeys.size() + " workers judged anew " + why);
+            log.info("{} workers judged anew {}", workerKeys.size(), why);
+        }
     }
 }

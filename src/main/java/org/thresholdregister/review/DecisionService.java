@@ -13,7 +13,6 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
-import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -51,6 +50,7 @@ public class DecisionService {
     private final JudgementStore judgements;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
+    private final RegisterRules rules;
     private final Clock clock;
 
     DecisionService(
@@ -60,6 +60,7 @@ public class DecisionService {
             JudgementStore judgements,
             AuditTrail auditTrail,
             CurrentUser currentUser,
+            RegisterRules rules,
             Clock clock) {
         this.workers = workers;
         this.histories = histories;
@@ -67,6 +68,7 @@ public class DecisionService {
         this.judgements = judgements;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
+        this.rules = rules;
         this.clock = clock;
     }
 
@@ -101,18 +103,18 @@ public class DecisionService {
         if (stored.history().decisions().contains(decision)) {
             return new AlreadyOnRecord();
         }
-        Optional<WorkerCases.Objection> outOfOrder =
-                WorkerCases.objectionTo(decision, stored.history(), JudgingOptions.asOf(LocalDate.now(clock)));
+        Optional<WorkerCases.Objection> outOfOrder = WorkerCases.objectionTo(
+                decision, stored.history(), rules.today().options(stored));
         if (outOfOrder.isPresent()) {
             return new OutOfOrder(outOfOrder.get());
         }
-        decisions.add(worker.key(), decision, currentUser.username(), clock.instant(), Optional.empty());
+        long key = decisions.add(worker.key(), decision, currentUser.username(), clock.instant(), Optional.empty());
         auditTrail.record(
                 ReviewAction.DECISION_ENTERED,
                 "worker",
                 worker.details().workerId(),
                 decision.kind().word() + ", " + decision.ears().word() + ", test of " + decision.testDate());
-        judgements.judge(List.of(worker.key()));
+        judgements.judge(List.of(worker.key()), new JudgingCause.ByDecision(key));
         return new Recorded();
     }
 

@@ -34,9 +34,15 @@ public class DecisionStore {
                         Collectors.mapping(StoredDecision::toRecordedDecision, Collectors.toList())));
     }
 
-    /** @param importBatch the import that it came with; empty where it was entered by hand */
-    public void add(
+    /**
+     * Stores a decision and returns its key.
+     *
+     * @param importBatch the import that it came with; empty where it was entered by hand
+     */
+    public long add(
             long workerKey, Decision decision, String enteredBy, Instant enteredAt, Optional<Long> importBatch) {
-        decisions.save(new StoredDecision(workerKey, decision, enteredBy, enteredAt, importBatch.orElse(null)));
+        return decisions
+                .save(new StoredDecision(workerKey, decision, enteredBy, enteredAt, importBatch.orElse(null)))
+                .key();
     }
 }

@@ -14,13 +14,16 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
-import org.thresholdregister.core.judging.Judge;
-import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.NextChange;
+import org.thresholdregister.core.judging.OpenProposals;
+import org.thresholdregister.core.judging.RuleEdition;
+import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.review.RegisterRules.OfToday;
 import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerStore;
 
@@ -37,27 +40,37 @@ public class JudgementStore {
     private final EntityManager entityManager;
     private final WorkerStore workers;
     private final HistoryStore histories;
+    private final RegisterRules rules;
     private final Clock clock;
 
-    JudgementStore(EntityManager entityManager, WorkerStore workers, HistoryStore histories, Clock clock) {
+    JudgementStore(
+            EntityManager entityManager,
+            WorkerStore workers,
+            HistoryStore histories,
+            RegisterRules rules,
+            Clock clock) {
         this.entityManager = entityManager;
         this.workers = workers;
         this.histories = histories;
+        this.rules = rules;
         this.clock = clock;
     }
 
-    /** Judges these workers anew as of today and replaces what was kept of them. */
-    public void judge(Collection<Long> workerKeys) {
-        judge(workerKeys, done -> {});
+    /**
+     * Judges these workers anew as of today and replaces what was kept of them. A determination that now says something
+     * else is kept as it was made.
+     */
+    public void judge(Collection<Long> workerKeys, JudgingCause cause) {
+        judge(workerKeys, cause, done -> {});
     }
 
     /** @param progress is told how many of the workers have been judged so far */
-    public void judge(Collection<Long> workerKeys, IntConsumer progress) {
-        JudgingOptions options = JudgingOptions.asOf(LocalDate.now(clock));
+    public void judge(Collection<Long> workerKeys, JudgingCause cause, IntConsumer progress) {
+        OfToday today = rules.today();
         List<Long> keys = List.copyOf(workerKeys);
         for (int from = 0; from < keys.size(); from += WORKERS_AT_A_TIME) {
             int to = Math.min(from + WORKERS_AT_A_TIME, keys.size());
-            judgeSome(keys.subList(from, to), options);
+            judgeSome(keys.subList(from, to), today, cause);
             progress.accept(to);
         }
     }
@@ -67,15 +80,36 @@ public class JudgementStore {
         return entityManager
                 .createQuery(
                         "select m.workerId from WorkerJudgementMark m"
-                                + " where m.nextChangeOn <= :today or m.judgedOn > :today order by m.workerId",
+                                + " where (m.nextChangeOn <= :today or m.judgedOn > :today)"
+                                + " and m.ruleEdition = :edition order by m.workerId",
                         Long.class)
                 .setParameter("today", LocalDate.now(clock))
+                .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
                 .getResultList();
     }
 
-    private void judgeSome(List<Long> keys, JudgingOptions options) {
+    /** Has every worker judged again at the next look: what the sites answer to has changed. */
+    void outdateAll() {
+        entityManager
+                .createQuery("update WorkerJudgementMark m set m.ruleEdition = :none")
+                .setParameter("none", RuleEdition.NONE)
+                .executeUpdate();
+    }
+
+    /** The workers who were judged by another edition of the rules, or before their site's choice of them. */
+    List<Long> ofAnotherEdition() {
+        return entityManager
+                .createQuery(
+                        "select m.workerId from WorkerJudgementMark m where m.ruleEdition <> :edition order by m.workerId",
+                        Long.class)
+                .setParameter("edition", RuleEdition.OF_THIS_PROGRAM)
+                .getResultList();
+    }
+
+    private void judgeSome(List<Long> keys, OfToday today, JudgingCause cause) {
         entityManager.flush();
-        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "WorkerJudgementMark")) {
+        Succession succession = new Succession(entityManager, keys, cause, clock.instant(), today.day());
+        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "StoredProposal", "WorkerJudgementMark")) {
             entityManager
                     .createQuery("delete from " + kept + " k where k.workerId in :keys")
                     .setParameter("keys", keys)
@@ -84,31 +118,45 @@ public class JudgementStore {
         entityManager.clear();
         List<StoredWorker> some = workers.withKeys(keys);
         for (StoredHistory stored : histories.of(some)) {
-            keep(stored, Judge.judge(stored.history(), options), options);
+            keep(stored, today, succession);
         }
         entityManager.flush();
         entityManager.clear();
     }
 
-    private void keep(StoredHistory stored, WorkerJudgement judgement, JudgingOptions options) {
+    private void keep(StoredHistory stored, OfToday today, Succession succession) {
+        RulesInForce inForce = today.of(stored);
+        WorkerJudgement judgement = today.judge(stored);
         long worker = stored.worker().key();
         Map<Audiogram, Long> keys =
                 stored.tests().stream().collect(Collectors.toMap(RecordedTest::audiogram, RecordedTest::key));
-        List<Object> rows = new ArrayList<>();
+        List<StoredDetermination> determinations = new ArrayList<>();
         for (Determination determination : judgement.determinations()) {
             Long key = keys.get(determination.test());
             if (key == null) {
                 throw new IllegalStateException("a determination about a test that is not on record");
             }
-            rows.add(new StoredDetermination(worker, key, determination, options));
+            determinations.add(new StoredDetermination(
+                    worker,
+                    key,
+                    determination,
+                    inForce.optionsOn(determination.test().date(), today.day(), RegisterRules.REVISION)));
         }
+        succession.put(stored, inForce, determinations);
+        List<Object> rows = new ArrayList<>();
         for (FollowUp followUp : judgement.followUps()) {
-            rows.add(new StoredFollowUp(worker, followUp, options.ruleSet().word()));
+            rows.add(new StoredFollowUp(
+                    worker,
+                    followUp,
+                    inForce.by(followUp, today.day()).ruleSet().word()));
+        }
+        for (BaselineChange proposal : OpenProposals.of(stored.history(), judgement)) {
+            rows.add(new StoredProposal(worker, proposal));
         }
         rows.add(new WorkerJudgementMark(
                 worker,
-                options.asOf(),
-                NextChange.after(options.asOf(), stored.history(), judgement).orElse(null)));
+                today.day(),
+                NextChange.after(today.day(), stored.history(), judgement).orElse(null)));
         rows.forEach(entityManager::persist);
     }
 }

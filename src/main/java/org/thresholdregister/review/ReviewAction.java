@@ -7,5 +7,6 @@ enum ReviewAction implements AuditAction {
     WORKER_RECORD_OPENED,
     DECISION_ENTERED,
     JUDGED_ANEW,
+    ALTERATION_ACKNOWLEDGED,
     RULES_COMPARED
 }

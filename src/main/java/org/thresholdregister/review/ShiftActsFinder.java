@@ -1,7 +1,5 @@
 package org.thresholdregister.review;
 
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,9 +8,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.core.caselife.WorkerCases;
-import org.thresholdregister.core.judging.Judge;
-import org.thresholdregister.core.judging.JudgingOptions;
-import org.thresholdregister.core.judging.WorkerHistory;
+import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.review.RegisterRules.OfToday;
 import org.thresholdregister.roster.WorkerStore;
 
 /** Finds what was done about the shifts of a page; only the histories of the workers on it are read. */
@@ -22,12 +19,12 @@ class ShiftActsFinder {
 
     private final WorkerStore workers;
     private final HistoryStore histories;
-    private final Clock clock;
+    private final RegisterRules rules;
 
-    ShiftActsFinder(WorkerStore workers, HistoryStore histories, Clock clock) {
+    ShiftActsFinder(WorkerStore workers, HistoryStore histories, RegisterRules rules) {
         this.workers = workers;
         this.histories = histories;
-        this.clock = clock;
+        this.rules = rules;
     }
 
     /** The same rows, each with what was done about it. */
@@ -35,12 +32,11 @@ class ShiftActsFinder {
         if (rows.isEmpty()) {
             return rows;
         }
-        JudgingOptions options = JudgingOptions.asOf(LocalDate.now(clock));
+        OfToday today = rules.today();
         List<String> workerIds =
                 rows.stream().map(ShiftRow::workerId).distinct().toList();
         Map<String, WorkerCases> cases = histories.of(workers.withNumbers(workerIds)).stream()
-                .collect(Collectors.toMap(
-                        stored -> stored.worker().details().workerId(), stored -> of(stored.history(), options)));
+                .collect(Collectors.toMap(stored -> stored.worker().details().workerId(), stored -> of(stored, today)));
         return rows.stream()
                 .map(row -> Optional.ofNullable(cases.get(row.workerId()))
                         .map(ofWorker -> row.withActs(actsOn(row, ofWorker)))
@@ -48,8 +44,8 @@ class ShiftActsFinder {
                 .toList();
     }
 
-    private static WorkerCases of(WorkerHistory history, JudgingOptions options) {
-        return WorkerCases.of(history, Judge.judge(history, options), options);
+    private static WorkerCases of(StoredHistory stored, OfToday today) {
+        return WorkerCases.of(stored.history(), today.judge(stored), today.options(stored));
     }
 
     private static ShiftActs actsOn(ShiftRow row, WorkerCases cases) {

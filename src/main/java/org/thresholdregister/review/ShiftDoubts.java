@@ -1,7 +1,5 @@
 package org.thresholdregister.review;
 
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,11 +8,10 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.core.audiometry.Audiogram;
-import org.thresholdregister.core.judging.Judge;
-import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.validity.TestValidity;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.review.RegisterRules.OfToday;
 import org.thresholdregister.roster.WorkerStore;
 
 /** Counts the doubts about the tests of a page of shifts; only the histories of the workers on it are read. */
@@ -42,13 +39,13 @@ class ShiftDoubts {
     private final WorkerStore workers;
     private final HistoryStore histories;
     private final ValidityFinder finder;
-    private final Clock clock;
+    private final RegisterRules rules;
 
-    ShiftDoubts(WorkerStore workers, HistoryStore histories, ValidityFinder finder, Clock clock) {
+    ShiftDoubts(WorkerStore workers, HistoryStore histories, ValidityFinder finder, RegisterRules rules) {
         this.workers = workers;
         this.histories = histories;
         this.finder = finder;
-        this.clock = clock;
+        this.rules = rules;
     }
 
     /** The same rows, each with the doubts about its ear of its test. */
@@ -56,7 +53,7 @@ class ShiftDoubts {
         if (rows.isEmpty()) {
             return rows;
         }
-        JudgingOptions options = JudgingOptions.asOf(LocalDate.now(clock));
+        OfToday today = rules.today();
         List<String> workerIds =
                 rows.stream().map(ShiftRow::workerId).distinct().toList();
         Map<String, Doubted> doubted = histories.of(workers.withNumbers(workerIds)).stream()
@@ -66,8 +63,8 @@ class ShiftDoubts {
                                 stored,
                                 finder.of(
                                         stored,
-                                        Judge.judge(stored.history(), options),
-                                        options.ruleSet().quiet()))));
+                                        today.judge(stored),
+                                        today.options(stored).ruleSet().quiet()))));
         return rows.stream()
                 .map(row -> Optional.ofNullable(doubted.get(row.workerId()))
                         .map(worker -> row.withFlags(worker.of(row)))

@@ -8,6 +8,7 @@ import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Objects;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Ears;
@@ -51,6 +52,14 @@ class StoredDecision {
         this.enteredBy = enteredBy;
         this.enteredAt = enteredAt;
         this.importBatchId = importBatchId;
+    }
+
+    long key() {
+        return Objects.requireNonNull(id, "a decision that has not been stored");
+    }
+
+    boolean isOfImport(long batch) {
+        return importBatchId != null && importBatchId == batch;
     }
 
     long workerKey() {

@@ -5,8 +5,9 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.thresholdregister.core.judging.RuleEdition;
 
-/** When a worker was last judged, and from which day on time alone may change what was found. */
+/** When and by which edition of the rules a worker was last judged, and from which day on time alone may change what was found. */
 @Entity
 @Table(name = "worker_judgement")
 class WorkerJudgementMark {
@@ -16,6 +17,7 @@ class WorkerJudgementMark {
 
     private LocalDate judgedOn;
     private @Nullable LocalDate nextChangeOn;
+    private int ruleEdition;
 
     @SuppressWarnings("NullAway.Init")
     protected WorkerJudgementMark() {}
@@ -24,5 +26,6 @@ class WorkerJudgementMark {
         this.workerId = workerKey;
         this.judgedOn = judgedOn;
         this.nextChangeOn = nextChangeOn;
+        this.ruleEdition = RuleEdition.OF_THIS_PROGRAM;
     }
 }

@@ -4,8 +4,13 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.core.baseline.BaselineChange;
 import org.thresholdregister.core.caselife.WorkerCases;
+import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.OpenProposals;
+import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.RuleSet;
@@ -18,7 +23,7 @@ import org.thresholdregister.roster.WorkerDetails;
  * @param asOf the day the judgement is as of, which is today
  * @param tests in order of time, those that are never judged among them
  * @param decisions in order of the day of decision
- * @param ruleSet the one in force at the worker's site today
+ * @param rules what the worker's site answers to
  * @param validity what there is to doubt about each of the tests
  * @param cases what became of each shift and what may come next
  */
@@ -29,9 +34,37 @@ public record WorkerRecord(
         List<RecordedDecision> decisions,
         WorkerHistory history,
         WorkerJudgement judgement,
-        RuleSet ruleSet,
+        RulesInForce rules,
         List<TestFlags> validity,
         WorkerCases cases) {
+
+    /** The rule set in force at the worker's site today. */
+    public RuleSet ruleSet() {
+        return rules.on(asOf).ruleSet();
+    }
+
+    /** How a test of today would be judged. */
+    JudgingOptions options() {
+        return rules.optionsOn(asOf, asOf, RegisterRules.REVISION);
+    }
+
+    /** This record with one more decision, judged anew. */
+    WorkerRecord with(RecordedDecision decision) {
+        List<RecordedDecision> all =
+                Stream.concat(decisions.stream(), Stream.of(decision)).toList();
+        WorkerHistory longer = new WorkerHistory(
+                history.worker(),
+                history.audiograms(),
+                all.stream().map(RecordedDecision::decision).toList());
+        WorkerJudgement anew = rules.judge(longer, asOf, RegisterRules.REVISION);
+        return new WorkerRecord(
+                asOf, details, tests, all, longer, anew, rules, validity, WorkerCases.of(longer, anew, options()));
+    }
+
+    /** The baseline revisions that wait for a professional, at most one for each ear. */
+    public List<BaselineChange> openProposals() {
+        return OpenProposals.of(history, judgement);
+    }
 
     /** Every test with what became of it, in order of time. */
     public List<TestStory> stories() {

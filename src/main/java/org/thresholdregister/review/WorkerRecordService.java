@@ -1,7 +1,5 @@
 package org.thresholdregister.review;
 
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -9,7 +7,6 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.caselife.WorkerCases;
-import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.platform.audit.AuditTrail;
@@ -17,6 +14,7 @@ import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
+import org.thresholdregister.review.RegisterRules.OfToday;
 import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerStore;
 
@@ -29,7 +27,7 @@ public class WorkerRecordService {
     private final ValidityFinder validity;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
-    private final Clock clock;
+    private final RegisterRules rules;
 
     WorkerRecordService(
             WorkerStore workers,
@@ -37,13 +35,13 @@ public class WorkerRecordService {
             ValidityFinder validity,
             AuditTrail auditTrail,
             CurrentUser currentUser,
-            Clock clock) {
+            RegisterRules rules) {
         this.workers = workers;
         this.histories = histories;
         this.validity = validity;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
-        this.clock = clock;
+        this.rules = rules;
     }
 
     /**
@@ -59,18 +57,23 @@ public class WorkerRecordService {
     private WorkerRecord open(StoredWorker worker) {
         auditTrail.record(
                 ReviewAction.WORKER_RECORD_OPENED, "worker", worker.details().workerId(), "");
+        return judged(worker);
+    }
+
+    /** The record for those who show nothing of it but what follows from it: no entry on the audit trail. */
+    WorkerRecord judged(StoredWorker worker) {
         StoredHistory stored = histories.of(List.of(worker)).getFirst();
-        LocalDate today = LocalDate.now(clock);
-        JudgingOptions options = JudgingOptions.asOf(today);
-        WorkerJudgement judgement = Judge.judge(stored.history(), options);
+        OfToday today = rules.today();
+        WorkerJudgement judgement = today.judge(stored);
+        JudgingOptions options = today.options(stored);
         return new WorkerRecord(
-                today,
+                today.day(),
                 worker.details(),
                 testsFor(currentUser.role(), stored.tests()),
                 stored.decisions(),
                 stored.history(),
                 judgement,
-                options.ruleSet(),
+                today.of(stored),
                 validity.of(stored, judgement, options.ruleSet().quiet()).ofAllTests(),
                 WorkerCases.of(stored.history(), judgement, options));
     }

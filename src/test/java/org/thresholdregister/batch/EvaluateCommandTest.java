@@ -481,6 +481,28 @@ class EvaluateCommandTest {
         assertThat(rows("baseline-proposals.csv")).hasSize(1);
     }
 
+    @Test
+    void aProposalThatAProfessionalDeclinedIsNeitherListedNorApplied() throws Exception {
+        writeImprovingWorker();
+        assertThat(evaluate("--as-of", "2026-06-30")).isZero();
+        String judged = read("determinations.csv");
+        String decisions = Files.writeString(folder.resolve("decided.csv"), """
+                        worker_id,ear,test_date,kind,date,by,reason
+                        W1,left,2024-04-01,baseline-kept,2025-05-01,"Dr. Vale, audiologist",wait for another
+                        """).toString();
+
+        assertThat(evaluate("--as-of", "2026-06-30", "--decisions", decisions)).isZero();
+        assertThat(read("determinations.csv")).isEqualTo(judged);
+        for (String revision : List.of("propose", "apply")) {
+            assertThat(evaluate("--as-of", "2026-06-30", "--decisions", decisions, "--baseline-revision", revision))
+                    .isZero();
+            assertThat(rows("baseline-proposals.csv")).as(revision).isEmpty();
+            assertThat(rows("determinations.csv"))
+                    .as(revision)
+                    .noneMatch(row -> row.get("baseline_date").equals("2024-04-01"));
+        }
+    }
+
     private void writeImprovingWorker() throws IOException {
         Files.writeString(audiograms, AUDIOGRAMS_HEADER + "\n" + """
                         W1,2023-04-01,baseline,10,10,20,20,20,10,10,10,10,10,10,10,10,10

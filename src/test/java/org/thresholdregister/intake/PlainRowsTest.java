@@ -85,21 +85,21 @@ class PlainRowsTest {
         int usable = 0;
         int kept = 0;
         int problems = 0;
-        for (int round = 0; round < 2_500; round++) {
+        for (int round = 0; round < 1_500; round++) {
             int oneOddIn = round % 5 == 0 ? 1_000_000 : 5 + random.nextInt(60);
             Outcome outcome = readBothWays(roster(oneOddIn), audiograms(oneOddIn), decisions());
             usable += outcome.usable() ? 1 : 0;
             kept += outcome.rowsKept();
             problems += outcome.problems();
         }
-        assertThat(usable).as("usable file sets").isGreaterThan(2_000);
-        assertThat(kept).as("rows kept").isGreaterThan(10_000);
-        assertThat(problems).as("problems").isGreaterThan(10_000);
+        assertThat(usable).as("usable file sets").isGreaterThan(1_200);
+        assertThat(kept).as("rows kept").isGreaterThan(6_000);
+        assertThat(problems).as("problems").isGreaterThan(6_000);
     }
 
     @Test
     void damagedFilesGiveTheSame() throws IOException {
-        for (int round = 0; round < 2_500; round++) {
+        for (int round = 0; round < 1_500; round++) {
             readBothWays(damaged(roster(40)), damaged(audiograms(40)), decisions());
         }
     }
@@ -225,35 +225,25 @@ class PlainRowsTest {
     }
 
     private byte[] roster(int oneOddIn) {
-        List<String> columns = new ArrayList<>(List.of("worker_id", "birth_date", "sex"));
-        for (String column : List.of(
-                "family_name",
-                "hire_date",
-                "end_date",
-                "site",
-                "department",
-                "twa_dba",
-                "enrolled_from",
-                "email",
-                "language",
-                "shoe_size")) {
-            if (random.nextInt(3) > 0) {
-                columns.add(column);
-            }
-        }
-        return file(columns, 2 + random.nextInt(10), oneOddIn);
+        return file(columns(RosterColumn.values(), "shoe_size"), 2 + random.nextInt(10), oneOddIn);
     }
 
     private byte[] audiograms(int oneOddIn) {
-        List<String> columns =
-                new ArrayList<>(List.of(Csv.AUDIOGRAM_HEADER.strip().split(",")));
-        for (String column :
-                List.of("hours_since_noise", "protectors_worn", "tester", "instrument", "remark", "booth")) {
-            if (random.nextInt(3) > 0) {
-                columns.add(column);
+        return file(columns(AudiogramColumn.values(), "booth"), 4 + random.nextInt(20), oneOddIn);
+    }
+
+    /** All required columns, most of the optional ones, and now and then one that is not read. */
+    private List<String> columns(Column[] known, String notRead) {
+        List<String> names = new ArrayList<>();
+        for (Column column : known) {
+            if (column.required() || random.nextInt(3) > 0) {
+                names.add(column.columnName());
             }
         }
-        return file(columns, 4 + random.nextInt(20), oneOddIn);
+        if (random.nextBoolean()) {
+            names.add(notRead);
+        }
+        return names;
     }
 
     private static byte[] decisions() {

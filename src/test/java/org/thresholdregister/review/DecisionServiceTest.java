@@ -124,7 +124,7 @@ class DecisionServiceTest {
                     .as(kind.word())
                     .isEqualTo(
                             switch (kind) {
-                                case NOT_WORK_RELATED, LINED_OUT, INVALID_TEST, BASELINE ->
+                                case NOT_WORK_RELATED, LINED_OUT, INVALID_TEST, BASELINE, BASELINE_KEPT ->
                                     new DecisionResult.Refused(Reason.REASON_MISSING);
                                 case WORK_RELATED, RECORDED, NOTICE_GIVEN, PROTECTOR_REFITTED, TRAINED, REFERRED ->
                                     new DecisionResult.Recorded();

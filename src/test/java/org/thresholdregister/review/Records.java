@@ -18,6 +18,7 @@ import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.validity.TestConditions;
@@ -85,7 +86,7 @@ final class Records {
                         .toList(),
                 history,
                 judgement,
-                options.ruleSet(),
+                RulesInForce.always(options.ruleSet(), options.ageCorrection()),
                 List.of(),
                 WorkerCases.of(history, judgement, options));
     }

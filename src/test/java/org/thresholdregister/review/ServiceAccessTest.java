@@ -33,9 +33,11 @@ import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
+import org.thresholdregister.core.decision.Profession;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -58,6 +60,7 @@ import org.thresholdregister.rulesets.SiteRulesService;
 class ServiceAccessTest {
 
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
+    private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
     private static final Set<Role> WHO_CHOOSES_RULES = EnumSet.of(ADMINISTRATOR);
@@ -80,6 +83,18 @@ class ServiceAccessTest {
 
     @Autowired
     private ShiftReviewService shifts;
+
+    @Autowired
+    private BaselineProposalService proposals;
+
+    @Autowired
+    private DeterminationHistoryService formerly;
+
+    @Autowired
+    private AlterationService alterations;
+
+    @Autowired
+    private CompareService comparison;
 
     @Autowired
     private DecisionService decisions;
@@ -144,6 +159,32 @@ class ServiceAccessTest {
                 "ShiftReviewService.counts",
                 new Access(NURSE_AND_OFFICER, () -> shifts.counts(ShiftFilter.ofYear(2026))));
         table.put("ShiftReviewService.years", new Access(NURSE_AND_OFFICER, shifts::years));
+        table.put(
+                "BaselineProposalService.find",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> proposals.find(
+                                ProposalFilter.EVERYTHING, Order.ascending(ProposalColumn.OPEN_SINCE), 0, 10)));
+        table.put(
+                "BaselineProposalService.count",
+                new Access(NURSE_AND_OFFICER, () -> proposals.count(ProposalFilter.EVERYTHING)));
+        table.put("BaselineProposalService.open", new Access(NURSE_AND_OFFICER, () -> proposals.open("M-1", Ear.LEFT)));
+        table.put("BaselineProposalService.outlook", new Access(OFFICER, () -> proposals.outlook("M-1", acceptance())));
+        table.put("BaselineProposalService.answer", new Access(OFFICER, () -> proposals.answer("M-1", acceptance())));
+        table.put("DeterminationHistoryService.of", new Access(NURSE_AND_OFFICER, () -> formerly.of("M-1")));
+        table.put(
+                "AlterationService.find",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> alterations.find(Order.ascending(AlterationColumn.ALTERED_ON), 0, 10)));
+        table.put("AlterationService.count", new Access(NURSE_AND_OFFICER, alterations::count));
+        table.put("AlterationService.ofWorker", new Access(NURSE_AND_OFFICER, () -> alterations.ofWorker("M-1")));
+        table.put(
+                "AlterationService.acknowledge",
+                new Access(NURSE_AND_OFFICER, () -> alterations.acknowledge("M-1", 0, "seen")));
+        table.put(
+                "CompareService.compare",
+                new Access(NURSE_AND_OFFICER, () -> comparison.compare(2026, Optional.empty(), Way.USUAL, Way.USUAL)));
         table.put("DecisionService.kindsToEnter", new Access(NURSE_AND_OFFICER, decisions::kindsToEnter));
         table.put(
                 "DecisionService.enter",
@@ -184,6 +225,9 @@ class ServiceAccessTest {
         table.put(
                 "ImportService.problemsToTakeOut",
                 new Access(NURSE_AND_OFFICER, () -> imports.problemsToTakeOut(nothingNew)));
+        table.put(
+                "ImportService.lateChangesToTakeOut",
+                new Access(NURSE_AND_OFFICER, () -> imports.lateChangesToTakeOut(nothingNew)));
         table.put("ImportRuns.start", new Access(NURSE_AND_OFFICER, () -> importRuns.start(nothingNew)));
         table.put("ImportRuns.current", new Access(NURSE_AND_OFFICER, importRuns::current));
         table.put("ImportRuns.dismiss", new Access(NURSE_AND_OFFICER, importRuns::dismiss));
@@ -191,6 +235,17 @@ class ServiceAccessTest {
         table.put("SummaryService.report", new Access(WHO_SEES_COUNTS, () -> summaries.report(2026)));
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
         return table;
+    }
+
+    private static ProposalAnswer acceptance() {
+        return new ProposalAnswer(
+                Ear.RIGHT,
+                LocalDate.of(2026, 3, 1),
+                true,
+                LocalDate.of(2026, 3, 9),
+                "Dr. Vale",
+                Optional.of(Profession.PHYSICIAN),
+                "as found");
     }
 
     private static Decision decision(DecisionKind kind) {

@@ -183,7 +183,8 @@ class StoredJudgementTest {
             assertThat(record.history().worker()).isEqualTo(history.worker());
             assertThat(record.history().audiograms()).containsExactlyInAnyOrderElementsOf(history.audiograms());
             assertThat(record.history().decisions()).containsExactlyInAnyOrderElementsOf(history.decisions());
-            assertThat(record.judgement()).isEqualTo(judgement);
+            assertThat(record.judgement().determinations()).isEqualTo(judgement.determinations());
+            assertThat(record.judgement().followUps()).isEqualTo(judgement.followUps());
             assertThat(record.tests())
                     .extracting(test -> test.audiogram().date())
                     .isSorted();

@@ -27,11 +27,22 @@ public record BaselineChange(
     /** Why the baseline moves. */
     public enum Kind {
         /** Hearing was better on two tests running. */
-        PERSISTENT_IMPROVEMENT,
+        PERSISTENT_IMPROVEMENT("better"),
         /** A standard threshold shift lasted. */
-        PERSISTENT_SHIFT,
+        PERSISTENT_SHIFT("worse"),
         /** A person chose another audiogram. */
-        DECIDED
+        DECIDED("decided");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word used in files. */
+        public String word() {
+            return word;
+        }
     }
 
     /** Whether this test is compared with the new baseline. */

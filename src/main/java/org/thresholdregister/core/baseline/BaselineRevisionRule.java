@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
@@ -19,7 +20,8 @@ import org.thresholdregister.core.rules.RevisionRule;
  * still there on a test at least six months later. They propose; under 29 CFR 1910.95(g)(9) a professional decides.
  *
  * <p>Sums of the raw levels at 2000, 3000 and 4000 Hz are compared. Improvement is never age-corrected. The rule is
- * shown one ear's tests in order, without the retests that stand in a window, and each proposal counts as accepted.
+ * shown one ear's tests in order, without the retests that stand in a window, and each proposal counts as accepted
+ * unless a professional has declined it: then the baseline stays, and the later test of the pair waits for another.
  */
 public final class BaselineRevisionRule {
 
@@ -27,6 +29,7 @@ public final class BaselineRevisionRule {
     private final RevisionRule rule;
     private final int retestDays;
     private final BiFunction<Audiogram, Audiogram, Answer> isShift;
+    private final Predicate<Audiogram> declined;
     private Audiogram baseline;
     private @Nullable Audiogram firstBetter;
     private @Nullable Audiogram firstWorse;
@@ -34,18 +37,21 @@ public final class BaselineRevisionRule {
     /**
      * @param retestDays how long after a test a better retest may stand for it
      * @param isShift whether there is a shift, less the allowance for aging, from one audiogram to another
+     * @param declined whether a professional has declined to make this test the ear's baseline
      */
     public BaselineRevisionRule(
             Ear ear,
             Audiogram baseline,
             RevisionRule rule,
             int retestDays,
-            BiFunction<Audiogram, Audiogram, Answer> isShift) {
+            BiFunction<Audiogram, Audiogram, Answer> isShift,
+            Predicate<Audiogram> declined) {
         this.ear = ear;
         this.baseline = baseline;
         this.rule = rule;
         this.retestDays = retestDays;
         this.isShift = isShift;
+        this.declined = declined;
     }
 
     /** A person moved the baseline: what was waiting for a second test waits no more. */
@@ -104,6 +110,10 @@ public final class BaselineRevisionRule {
             firstBetter = test;
             return false;
         }
+        if (declined.test(better(earlier, test))) {
+            firstBetter = test;
+            return false;
+        }
         return propose(BaselineChange.Kind.PERSISTENT_IMPROVEMENT, earlier, test, proposals);
     }
 
@@ -118,6 +128,10 @@ public final class BaselineRevisionRule {
                 if (earlier == null) {
                     firstWorse = test;
                 } else if (!test.date().isBefore(earlier.date().plusMonths(rule.persistenceMonths()))) {
+                    if (declined.test(better(earlier, test))) {
+                        firstWorse = test;
+                        return false;
+                    }
                     return propose(BaselineChange.Kind.PERSISTENT_SHIFT, earlier, test, proposals);
                 }
             }
@@ -127,11 +141,16 @@ public final class BaselineRevisionRule {
 
     private boolean propose(
             BaselineChange.Kind kind, Audiogram earlier, Audiogram test, List<BaselineChange> proposals) {
-        Audiogram revised = level(test) < level(earlier) ? test : earlier;
+        Audiogram revised = better(earlier, test);
         proposals.add(new BaselineChange(
                 ear, kind, baseline, revised, test, test.date(), List.of(earlier.date(), test.date())));
         startFrom(revised);
         return !revised.equals(test);
+    }
+
+    /** The one with the lower mean; of equals the earlier. */
+    private Audiogram better(Audiogram earlier, Audiogram later) {
+        return level(later) < level(earlier) ? later : earlier;
     }
 
     private Answer shift(Audiogram test) {

@@ -71,7 +71,7 @@ public enum CaseMove {
             case PROTECTOR_REFITTED -> Optional.of(PROTECTOR_REFITTED);
             case TRAINED -> Optional.of(TRAINED);
             case REFERRED -> Optional.of(REFERRED);
-            case BASELINE -> Optional.empty();
+            case BASELINE, BASELINE_KEPT -> Optional.empty();
         };
     }
 

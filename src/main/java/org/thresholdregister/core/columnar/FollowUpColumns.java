@@ -54,7 +54,7 @@ final class FollowUpColumns {
         size += others.size;
     }
 
-    /** Sorts the last ones, from this place on, by due day, kind and test; equal ones stay as they were added. */
+    /** Sorts the last ones, from this place on, by due day and kind; equal ones stay in the order of their tests. */
     void sortFrom(int first) {
         for (int i = first + 1; i < size; i++) {
             int dueDay = dueDays[i];
@@ -62,7 +62,7 @@ final class FollowUpColumns {
             int kind = kinds[i];
             int concerned = ears[i];
             int place = i;
-            while (place > first && isAfter(place - 1, dueDay, kind, testDay)) {
+            while (place > first && isAfter(place - 1, dueDay, kind)) {
                 set(place, kinds[place - 1], dueDays[place - 1], testDays[place - 1], ears[place - 1]);
                 place--;
             }
@@ -70,11 +70,8 @@ final class FollowUpColumns {
         }
     }
 
-    private boolean isAfter(int place, int dueDay, int kind, int testDay) {
-        if (dueDays[place] != dueDay) {
-            return dueDays[place] > dueDay;
-        }
-        return kinds[place] != kind ? kinds[place] > kind : testDays[place] > testDay;
+    private boolean isAfter(int place, int dueDay, int kind) {
+        return dueDays[place] != dueDay ? dueDays[place] > dueDay : kinds[place] > kind;
     }
 
     FollowUpKind kind(int place) {

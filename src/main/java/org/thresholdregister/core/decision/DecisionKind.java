@@ -14,6 +14,8 @@ public enum DecisionKind {
     NOTICE_GIVEN("notice-given"),
     /** This test becomes the ear's baseline for the tests after it, 29 CFR 1910.95(g)(9). */
     BASELINE("baseline"),
+    /** This test was proposed as the ear's baseline, and a professional declined: the baseline stays what it is. */
+    BASELINE_KEPT("baseline-kept"),
     /** The test is kept and shown, never judged. */
     INVALID_TEST("invalid-test"),
     /** A retest is booked, 29 CFR 1910.95(g)(7)(ii). The day is that of the booking; no determination changes by it. */
@@ -43,7 +45,7 @@ public enum DecisionKind {
      */
     public boolean needsReason() {
         return switch (this) {
-            case NOT_WORK_RELATED, LINED_OUT, BASELINE, INVALID_TEST -> true;
+            case NOT_WORK_RELATED, LINED_OUT, BASELINE, BASELINE_KEPT, INVALID_TEST -> true;
             case WORK_RELATED, RECORDED, NOTICE_GIVEN, RETEST_BOOKED, PROTECTOR_REFITTED, TRAINED, REFERRED -> false;
         };
     }
@@ -57,6 +59,7 @@ public enum DecisionKind {
                     RECORDED,
                     LINED_OUT,
                     NOTICE_GIVEN,
+                    BASELINE_KEPT,
                     RETEST_BOOKED,
                     PROTECTOR_REFITTED,
                     TRAINED,

@@ -131,7 +131,8 @@ public final class Judge {
                                 first,
                                 ruleSet.revision(),
                                 ruleSet.retest().map(RetestRule::days).orElse(0),
-                                (from, to) -> shift(ear, from, to).isShift()))
+                                (from, to) -> shift(ear, from, to).isShift(),
+                                to -> decisionsOn(Set.of(to.date()), ear).has(DecisionKind.BASELINE_KEPT)))
                 : Optional.empty();
     }
 

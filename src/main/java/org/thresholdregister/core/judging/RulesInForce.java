@@ -68,20 +68,24 @@ public record RulesInForce(List<Choice> choices, Holidays holidays) {
                     .filter(finding -> on(finding.test().date()).equals(choice))
                     .forEach(findings::add);
             judgement.followUps().stream()
-                    .filter(followUp -> isOwedBy(followUp, choice, asOf))
+                    .filter(followUp -> by(followUp, asOf).equals(choice))
                     .forEach(followUps::add);
         }
         followUps.sort(FollowUps.BY_DATE_AND_KIND);
         return new WorkerJudgement(determinations, findings, followUps, current.proposals());
     }
 
-    /** The next test is owed by the rules of today, everything else by those of the test that it follows. */
-    private boolean isOwedBy(FollowUp followUp, Choice choice, LocalDate asOf) {
+    /** The choice by which something is owed: that of today for the next test, else that of the test it follows. */
+    public Choice by(FollowUp followUp, LocalDate asOf) {
         return switch (followUp.kind()) {
-            case ANNUAL_TEST, BASELINE_TEST -> on(asOf).equals(choice);
-            case RETEST, NOTICE, RECORD ->
-                followUp.testDate().filter(day -> on(day).equals(choice)).isPresent();
+            case ANNUAL_TEST, BASELINE_TEST -> on(asOf);
+            case RETEST, NOTICE, RECORD -> on(followUp.testDate().orElse(asOf));
         };
+    }
+
+    /** How a test of this day is judged. */
+    public JudgingOptions optionsOn(LocalDate day, LocalDate asOf, BaselineRevision revision) {
+        return options(on(day), asOf, revision);
     }
 
     private JudgingOptions options(Choice choice, LocalDate asOf, BaselineRevision revision) {

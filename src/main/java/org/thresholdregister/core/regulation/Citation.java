@@ -6,6 +6,8 @@ package org.thresholdregister.core.regulation;
  */
 public record Citation(String place) {
 
+    /** The text of the professional guide on baseline revision, as the railroad agency adopted it. */
+    public static final Citation REVISION_GUIDE = new Citation("49 CFR 227 Appendix C");
     /** The other official reading of the recording reference, which takes the current baseline. */
     public static final Citation CURRENT_BASELINE_READING = new Citation("67 FR 77169, 17 December 2002");
 

@@ -104,6 +104,7 @@ public final class Words {
             case LINED_OUT -> "lined out on the injury log";
             case NOTICE_GIVEN -> "written notice given";
             case BASELINE -> "made the baseline";
+            case BASELINE_KEPT -> "declined as the baseline";
             case INVALID_TEST -> "set aside as invalid";
             case RETEST_BOOKED -> "retest booked";
             case PROTECTOR_REFITTED -> "protectors fitted or refitted";

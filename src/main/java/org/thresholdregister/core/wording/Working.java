@@ -474,7 +474,7 @@ public final class Working {
                     case NOT_WORK_RELATED, WORK_RELATED -> Optional.of(ruleSet.paragraph(Step.NOT_WORK_RELATED));
                     case RECORDED, LINED_OUT -> Optional.of(ruleSet.paragraph(Step.RECORDING_DEADLINE));
                     case NOTICE_GIVEN -> Optional.of(ruleSet.paragraph(Step.NOTICE));
-                    case BASELINE -> Optional.of(ruleSet.paragraph(Step.REVISED_BASELINE));
+                    case BASELINE, BASELINE_KEPT -> Optional.of(ruleSet.paragraph(Step.REVISED_BASELINE));
                     case INVALID_TEST -> Optional.empty();
                     case RETEST_BOOKED -> Optional.of(ruleSet.paragraph(Step.RETEST));
                     case PROTECTOR_REFITTED, TRAINED -> AfterShift.of(ruleSet).protectors();

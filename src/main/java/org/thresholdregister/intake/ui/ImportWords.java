@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.thresholdregister.intake.ImportCounts;
 import org.thresholdregister.intake.ImportProgress.Phase;
 import org.thresholdregister.intake.Table;
+import org.thresholdregister.review.DeterminationChange;
 
 /** The sentences of the import page. */
 final class ImportWords {
@@ -92,6 +93,22 @@ final class ImportWords {
             case 1 -> "1 row " + one + " left out";
             default -> digits(counts.rowsLeftOut()) + " rows " + several + " left out";
         };
+    }
+
+    /** {@code The new tests bear on earlier findings: 3 determinations about 2 workers would come out otherwise.} */
+    static String lateChanges(List<DeterminationChange> changes) {
+        long workers =
+                changes.stream().map(DeterminationChange::workerId).distinct().count();
+        long sent =
+                changes.stream().filter(change -> change.sent().isAnything()).count();
+        return "The new tests bear on earlier findings: " + some(changes.size(), "determination") + " about "
+                + some(workers, "worker") + " would come out otherwise. "
+                + (sent == 0
+                        ? "No notice was given and no case recorded on any of these."
+                        : "On " + digits(sent)
+                                + " of these a notice was given or a case recorded: that stands as it is,"
+                                + " and the change waits for a person once the files are stored.")
+                + " What was determined before is kept.";
     }
 
     /** What an import is doing. */

@@ -32,6 +32,9 @@ class PreviewStep extends Step {
             addComponentAsFirst(first);
         }
         add(new CountsTable(preview));
+        if (!preview.lateChanges().isEmpty()) {
+            add(new LateChangeSection(preview, imports));
+        }
         if (!preview.doubts().isEmpty()) {
             add(new DoubtsTable(preview.doubts()));
         }

@@ -3,6 +3,7 @@ package org.thresholdregister.intake.ui;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.function.SerializableRunnable;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportResult;
@@ -26,6 +27,9 @@ class ResultStep extends Step {
                 startOver);
         if (result instanceof ImportResult.Stored) {
             addComponentAtIndex(1, new Anchor("today", "See what is due today"));
+            if (preview.lateChanges().stream().anyMatch(change -> change.sent().isAnything())) {
+                addComponentAtIndex(2, new Paragraph(LateChangeSection.toBeSeenTo()));
+            }
             if (!preview.problems().isEmpty()) {
                 add(new ProblemSection(preview, imports));
             }

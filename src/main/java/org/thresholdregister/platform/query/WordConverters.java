@@ -2,10 +2,13 @@ package org.thresholdregister.platform.query;
 
 import jakarta.persistence.Converter;
 import java.util.Locale;
+import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.baseline.BaselineChange;
+import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.followup.FollowUpKind;
 import org.thresholdregister.core.judging.Outcome;
@@ -70,6 +73,27 @@ final class WordConverters {
     static class OfRecordability extends WordConverter<Recordability> {
         OfRecordability() {
             super(Recordability.class, Recordability::word);
+        }
+    }
+
+    @Converter(autoApply = true)
+    static class OfAgeCorrection extends WordConverter<AgeCorrection> {
+        OfAgeCorrection() {
+            super(AgeCorrection.class, correction -> correction.name().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    @Converter(autoApply = true)
+    static class OfBaselineRevision extends WordConverter<BaselineRevision> {
+        OfBaselineRevision() {
+            super(BaselineRevision.class, revision -> revision.name().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    @Converter(autoApply = true)
+    static class OfBaselineChange extends WordConverter<BaselineChange.Kind> {
+        OfBaselineChange() {
+            super(BaselineChange.Kind.class, BaselineChange.Kind::word);
         }
     }
 

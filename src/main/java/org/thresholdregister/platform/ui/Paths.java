@@ -9,11 +9,19 @@ public final class Paths {
     /** The page of one worker, without the number. */
     public static final String WORKER = "worker";
 
+    /** The page of one ear's baseline proposal, without ear and number. */
+    public static final String BASELINE_PROPOSAL = "baseline-proposal";
+
     private Paths() {}
 
     /** The page of the worker with this number. */
     public static String worker(String workerId) {
         return WORKER + "/" + segment(workerId);
+    }
+
+    /** The page of the baseline proposal for this ear ({@code left} or {@code right}) of the worker with this number. */
+    public static String baselineProposal(String ear, String workerId) {
+        return BASELINE_PROPOSAL + "/" + ear + "/" + segment(workerId);
     }
 
     private static String segment(String text) {

@@ -4,22 +4,19 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
-import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
-import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.dom.Element;
 import java.util.ArrayList;
 import java.util.List;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.judging.Determination;
-import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.core.wording.Working;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.platform.ui.StateBadge;
+import org.thresholdregister.review.DeterminationVersion;
 import org.thresholdregister.review.FindingWords;
 import org.thresholdregister.review.TestStory;
 
@@ -30,7 +27,8 @@ class DeterminationSection extends Section {
 
     private final List<NativeDetails> workings = new ArrayList<>();
 
-    DeterminationSection(List<TestStory> stories) {
+    /** @param versions what was determined before, the earliest first, with what stands now */
+    DeterminationSection(List<TestStory> stories, List<DeterminationVersion> versions) {
         setId(ID);
         addClassName("tr-found");
         var all = new Button("Open all workings");
@@ -49,11 +47,21 @@ class DeterminationSection extends Section {
                 AudiogramComparison.EARS.forEach(ear -> test.add(
                         story.of(ear).map(this::working).orElseGet(() -> notJudged(new EarName(ear), story, ear))));
             }
+            AudiogramComparison.EARS.forEach(ear -> addFormer(test, story, ear, versions));
             add(test);
         }
         var caution = new Paragraph(Words.CAUTION);
         caution.addClassName("tr-caution");
         add(caution);
+    }
+
+    private static void addFormer(Div test, TestStory story, Ear ear, List<DeterminationVersion> versions) {
+        List<DeterminationVersion> ofThisEar = versions.stream()
+                .filter(version -> version.testKey() == story.test().key() && version.ear() == ear)
+                .toList();
+        if (!ofThisEar.isEmpty()) {
+            test.add(new VersionTable(ofThisEar));
+        }
     }
 
     private static Div notJudged(Span ears, TestStory story, Ear ear) {
@@ -63,9 +71,6 @@ class DeterminationSection extends Section {
     }
 
     private Div working(Determination determination) {
-        var list = new OrderedList();
-        list.addClassName("tr-working");
-        Working.of(determination).forEach(sentence -> list.add(item(sentence)));
         var caution = new Paragraph(Words.CAUTION);
         caution.addClassName("tr-caution");
         var details = new NativeDetails();
@@ -75,18 +80,9 @@ class DeterminationSection extends Section {
                 new EarName(determination.ear()),
                 new StateBadge(kind(determination), FindingWords.finding(determination)),
                 means);
-        details.setContent(new Div(list, caution));
+        details.setContent(new Div(new WorkingList(Working.of(determination)), caution));
         workings.add(details);
         return new Div(details);
-    }
-
-    private static ListItem item(Sentence sentence) {
-        var item = new ListItem(sentence.text());
-        sentence.basis().ifPresent(basis -> {
-            item.add(new Span(" "));
-            item.getElement().appendChild(new Element("cite").setText(basis.place()));
-        });
-        return item;
     }
 
     private static StateBadge.Kind kind(Determination determination) {

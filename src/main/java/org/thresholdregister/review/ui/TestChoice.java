@@ -2,6 +2,7 @@ package org.thresholdregister.review.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.review.TestStory;
 
 /** Which of a worker's tests is looked at; the latest to begin with. */
@@ -47,6 +48,15 @@ class TestChoice {
     void choose(int newIndex) {
         index = newIndex;
         listeners.forEach(listener -> listener.chosen(index));
+    }
+
+    /** Chooses this test, where it is among them. */
+    void choose(Audiogram test) {
+        for (int i = 0; i < stories.size(); i++) {
+            if (stories.get(i).audiogram().equals(test)) {
+                choose(i);
+            }
+        }
     }
 
     /** Tells the listener at once, and of every choice to come. */

@@ -18,6 +18,7 @@ import org.thresholdregister.platform.ui.EmptyHint;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.ListTable;
+import org.thresholdregister.review.AlterationService;
 import org.thresholdregister.review.DueCounts;
 import org.thresholdregister.review.FollowUpColumn;
 import org.thresholdregister.review.FollowUpFilter;
@@ -34,12 +35,14 @@ class TodayView extends Div implements HealthRecordPage {
     private static final int MOST_PRESSING = 20;
 
     private final transient TodayService today;
+    private final transient AlterationService alterations;
     private final transient FollowUpDesk desk;
     private final ResultMessage result = new ResultMessage();
     private final Div page = new Div();
 
-    TodayView(TodayService today, FollowUpDesk desk) {
+    TodayView(TodayService today, AlterationService alterations, FollowUpDesk desk) {
         this.today = today;
+        this.alterations = alterations;
         this.desk = desk;
         add(new H1("Today"), result, page);
         refresh();
@@ -47,6 +50,10 @@ class TodayView extends Div implements HealthRecordPage {
 
     private void refresh() {
         page.removeAll();
+        int altered = alterations.count();
+        if (altered > 0) {
+            page.add(AlterationsView.sentence(altered));
+        }
         DueCounts counts = today.counts();
         int all = counts.total();
         if (all == 0) {

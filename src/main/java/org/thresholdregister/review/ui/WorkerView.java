@@ -23,8 +23,10 @@ import org.thresholdregister.platform.ui.EmptyHint;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.Paths;
+import org.thresholdregister.review.AlterationService;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
+import org.thresholdregister.review.DeterminationHistoryService;
 import org.thresholdregister.review.OpeningSentence;
 import org.thresholdregister.review.TestStory;
 import org.thresholdregister.review.WhatChanged;
@@ -40,12 +42,21 @@ import org.thresholdregister.roster.WorkerDetails;
 class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPage {
 
     private final transient WorkerRecordService records;
+    private final transient DeterminationHistoryService formerly;
+    private final transient AlterationService alterations;
     private final transient DecisionService decisions;
     private final transient CurrentUser currentUser;
     private String site = "";
 
-    WorkerView(WorkerRecordService records, DecisionService decisions, CurrentUser currentUser) {
+    WorkerView(
+            WorkerRecordService records,
+            DeterminationHistoryService formerly,
+            AlterationService alterations,
+            DecisionService decisions,
+            CurrentUser currentUser) {
         this.records = records;
+        this.formerly = formerly;
+        this.alterations = alterations;
         this.decisions = decisions;
         this.currentUser = currentUser;
         addClassName("tr-worker");
@@ -77,7 +88,12 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         site = worker.site();
         removeAll();
         String name = People.name(worker.givenName(), worker.familyName(), worker.workerId());
-        add(new H1(name), lead(record), new WorkerFactList(record));
+        add(new H1(name), lead(record));
+        record.openProposals().forEach(proposal -> add(new ProposalNote(worker.workerId(), proposal)));
+        add(new WorkerFactList(record));
+        if (!alterations.ofWorker(worker.workerId()).isEmpty()) {
+            add(new AlterationSection(worker.workerId(), alterations));
+        }
         List<TestStory> stories = record.stories();
         if (stories.isEmpty()) {
             add(
@@ -102,7 +118,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                 audiogram,
                 new HistorySection(choice, () -> audiogram.scrollIntoView()),
                 new ValiditySection(choice),
-                new DeterminationSection(stories),
+                new DeterminationSection(stories, formerly.of(worker.workerId())),
                 new CaseSection(
                         record.cases(),
                         decisions.kindsToEnter(),

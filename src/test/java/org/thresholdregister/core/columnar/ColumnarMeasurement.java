@@ -4,14 +4,18 @@ import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.Judge;
 import org.thresholdregister.core.judging.JudgingOptions;
 import org.thresholdregister.core.judging.Outcome;
+import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.core.rules.RuleSets;
 
 /**
  * Measures how long judging a population in memory takes, and how much memory it holds, on the machine that runs it:
@@ -44,6 +48,15 @@ public final class ColumnarMeasurement {
                 (double) inputBytes / population.testCount(), (double) allBytes / population.testCount());
         System.out.printf("outcomes: %s%n", outcomes(judged));
 
+        for (BaselineRevision revision : List.of(BaselineRevision.PROPOSE, BaselineRevision.APPLY)) {
+            JudgingOptions revised = options.withBaselineRevision(revision);
+            measure("judging with revision " + revision, FEW_RUNS, () -> ColumnarJudge.judge(population, revised));
+        }
+        for (RuleSet ruleSet : RuleSets.ALL) {
+            JudgingOptions other = new JudgingOptions(
+                    SyntheticPopulation.AS_OF, ruleSet, options.ageCorrection(), options.baselineRevision());
+            measure("judging by " + ruleSet.word(), FEW_RUNS, () -> ColumnarJudge.judge(population, other));
+        }
         measure("reading every row on one core", FEW_RUNS, () -> readAll(judged));
         int workers = Math.min(READABLE_WORKERS, population.workerCount());
         measure("readable rules on one core for %,d workers".formatted(workers), FEW_RUNS, () -> {

@@ -4,12 +4,16 @@ import java.time.LocalDate;
 import java.util.Random;
 import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.decision.Decision;
+import org.thresholdregister.core.decision.DecisionKind;
 
 /**
  * An invented plant of any size: a baseline and nine yearly tests for each worker, of whom some lose hearing, with a
- * retest after every second larger loss in place of a yearly test. The same one for the same seed.
+ * retest after every second larger loss in place of a yearly test. Those who lose hearing have been told of one test, and
+ * its case was recorded. The same plant for the same seed.
  */
 final class SyntheticPopulation {
 
@@ -51,6 +55,13 @@ final class SyntheticPopulation {
         TestPurpose purpose = TestPurpose.BASELINE;
         for (int i = 0; i < TESTS_PER_WORKER; i++) {
             addTest(worker, test, purpose, levels);
+            if (losesHearing && i == TESTS_PER_WORKER / 2) {
+                LocalDate told = test.plusDays(random.nextInt(20));
+                builder.addDecision(
+                        worker, new Decision(Ears.BOTH, test, DecisionKind.NOTICE_GIVEN, told, "J. Invented", ""));
+                builder.addDecision(
+                        worker, new Decision(Ears.BOTH, test, DecisionKind.RECORDED, told, "J. Invented", ""));
+            }
             boolean lost = losesHearing && random.nextInt(3) == 0;
             if (lost && random.nextBoolean() && purpose == TestPurpose.ANNUAL) {
                 purpose = TestPurpose.RETEST;

@@ -181,4 +181,20 @@ class WorkerViewTest extends SpringBrowserlessTest {
                 .contains("Written notice given, left ear", "Trained in the use of protectors, left ear")
                 .doesNotContain("Recorded on the injury log, left ear");
     }
+
+    @Test
+    void whatWasDeterminedBeforeStandsBesideItsTest() {
+        assertThat(shown("M-2")).doesNotContain("As determined before");
+        files.store("", "", """
+                worker_id,ear,test_date,kind,date,by,reason
+                M-2,left,2025-06-01,not-work-related,2025-07-01,Dr. Vale,an infection
+                """);
+
+        assertThat(shown("M-2"))
+                .contains("As determined before, left ear: 1 former determination")
+                .contains("shift confirmed, recordable")
+                .contains("baseline of 1 Jun 2024, mean shift ")
+                .contains("OSHA: 29 CFR 1910.95 and 1904.10, edition 2026-11, with the age allowance")
+                .contains("by an import on 9 Mar 2026, number ");
+    }
 }

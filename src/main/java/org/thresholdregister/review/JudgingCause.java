@@ -1,0 +1,17 @@
+package org.thresholdregister.review;
+
+/** Why a worker is judged anew. */
+public sealed interface JudgingCause {
+
+    /** A decision was entered by hand. */
+    record ByDecision(long decisionKey) implements JudgingCause {}
+
+    /** An import brought something about the worker. */
+    record ByImport(long importBatch) implements JudgingCause {}
+
+    /** A day has come on which the same record says something else. */
+    record ByCalendar() implements JudgingCause {}
+
+    /** Anything else: a new edition of the rules. */
+    record ByOther() implements JudgingCause {}
+}

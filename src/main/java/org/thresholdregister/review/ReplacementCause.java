@@ -1,0 +1,18 @@
+package org.thresholdregister.review;
+
+/** By what a determination was replaced. */
+public enum ReplacementCause {
+    DECISION,
+    IMPORT,
+    CALENDAR,
+    OTHER;
+
+    static ReplacementCause of(JudgingCause cause) {
+        return switch (cause) {
+            case JudgingCause.ByDecision decision -> DECISION;
+            case JudgingCause.ByImport batch -> IMPORT;
+            case JudgingCause.ByCalendar calendar -> CALENDAR;
+            case JudgingCause.ByOther other -> OTHER;
+        };
+    }
+}
