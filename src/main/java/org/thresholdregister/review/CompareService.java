@@ -4,6 +4,7 @@ import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,6 @@ import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.query.ListQuery;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
-import org.thresholdregister.review.HistoryStore.StoredHistory;
 import org.thresholdregister.review.RuleComparison.Counts;
 import org.thresholdregister.review.RuleComparison.Row;
 import org.thresholdregister.roster.WorkerDetails;
@@ -74,12 +74,13 @@ public class CompareService {
         List<Long> keys = testedIn(year, site);
         for (int from = 0; from < keys.size(); from += WORKERS_AT_A_TIME) {
             List<Long> some = keys.subList(from, Math.min(from + WORKERS_AT_A_TIME, keys.size()));
-            for (StoredHistory stored : histories.of(workers.withKeys(some))) {
-                tally.add(
-                        stored.worker().details(),
-                        Judge.judge(stored.history(), one.options(today)),
-                        Judge.judge(stored.history(), other.options(today)));
-            }
+            histories.of(workers.withKeys(some)).stream()
+                    .sorted(Comparator.comparing(
+                            stored -> some.indexOf(stored.worker().key())))
+                    .forEach(stored -> tally.add(
+                            stored.worker().details(),
+                            Judge.judge(stored.history(), one.options(today)),
+                            Judge.judge(stored.history(), other.options(today))));
             entityManager.clear();
         }
         auditTrail.record(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.baseline.BaselineRevision;
 import org.thresholdregister.core.judging.JudgingOptions;
+import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.rules.RuleSets;
 
@@ -47,6 +48,11 @@ public record Way(RuleSet ruleSet, AgeCorrection ageCorrection, boolean revised)
                 ? ageCorrection == AgeCorrection.ON ? " with allowance for age" : " without allowance for age"
                 : "";
         return ruleSet.shortName() + age + (revised ? ", baselines revised" : "");
+    }
+
+    /** Whether it says of a shift that it is recorded or reported. */
+    public boolean keepsLog() {
+        return !(ruleSet.recording() instanceof RecordingRule.None);
     }
 
     JudgingOptions options(LocalDate asOf) {

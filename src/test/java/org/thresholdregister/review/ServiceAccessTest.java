@@ -3,6 +3,7 @@ package org.thresholdregister.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.thresholdregister.platform.security.Role.ADMINISTRATOR;
 import static org.thresholdregister.platform.security.Role.NURSE;
 import static org.thresholdregister.platform.security.Role.PLANT_MANAGER;
 import static org.thresholdregister.platform.security.Role.SAFETY_OFFICER;
@@ -28,8 +29,10 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.authentication.AuthenticationCredentialsNotFoundException;
 import org.springframework.stereotype.Service;
+import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
+import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.Decision;
@@ -48,6 +51,9 @@ import org.thresholdregister.roster.WorkerColumn;
 import org.thresholdregister.roster.WorkerFilter;
 import org.thresholdregister.roster.WorkerRow;
 import org.thresholdregister.roster.WorkerService;
+import org.thresholdregister.rulesets.Holiday;
+import org.thresholdregister.rulesets.SiteRules;
+import org.thresholdregister.rulesets.SiteRulesService;
 
 /** Who may call which service, and what a person of one site sees of another. */
 @RegisterTest
@@ -56,7 +62,10 @@ class ServiceAccessTest {
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
     private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
-    private static final Set<String> FEATURES = Set.of("roster", "audiograms", "review", "intake", "reports");
+    private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
+    private static final Set<Role> WHO_CHOOSES_RULES = EnumSet.of(ADMINISTRATOR);
+    private static final Set<String> FEATURES =
+            Set.of("roster", "audiograms", "review", "rulesets", "intake", "reports");
 
     private record Access(Set<Role> roles, ThrowingCallable call) {}
 
@@ -98,6 +107,12 @@ class ServiceAccessTest {
 
     @Autowired
     private SummaryService summaries;
+
+    @Autowired
+    private CompareService comparing;
+
+    @Autowired
+    private SiteRulesService siteRules;
 
     @Autowired
     private TestImports files;
@@ -174,6 +189,25 @@ class ServiceAccessTest {
         table.put(
                 "DecisionService.enter",
                 new Access(NURSE_AND_OFFICER, () -> decisions.enter("M-1", decision(DecisionKind.NOTICE_GIVEN))));
+        table.put(
+                "CompareService.compare",
+                new Access(NURSE_AND_OFFICER, () -> comparing.compare(2026, Optional.empty(), Way.USUAL, Way.USUAL)));
+        table.put("SiteRulesService.chosen", new Access(WHO_SEES_RULES, siteRules::chosen));
+        table.put("SiteRulesService.holidays", new Access(WHO_SEES_RULES, siteRules::holidays));
+        table.put(
+                "SiteRulesService.choose",
+                new Access(
+                        WHO_CHOOSES_RULES,
+                        () -> siteRules.choose(new SiteRules.Choice(
+                                "Mill", MovableClock.FIRST_DAY, "msha", AgeCorrection.ON, Map.of(), "a mine"))));
+        table.put(
+                "SiteRulesService.addHoliday",
+                new Access(
+                        WHO_CHOOSES_RULES,
+                        () -> siteRules.addHoliday(new Holiday(MovableClock.FIRST_DAY, "Founders' Day"))));
+        table.put(
+                "SiteRulesService.removeHoliday",
+                new Access(WHO_CHOOSES_RULES, () -> siteRules.removeHoliday(MovableClock.FIRST_DAY)));
         table.put(
                 "ImportService.keep",
                 new Access(

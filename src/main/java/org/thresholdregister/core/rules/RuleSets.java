@@ -505,7 +505,7 @@ public final class RuleSets {
                                 LOOKED_UP),
                         Duty.untimed(
                                 "The worker is told, and referred to a doctor in category 3 and 4.",
-                                "the category",
+                                "a test that puts the worker into a category",
                                 "HSE L108 (2021)",
                                 LOOKED_UP)),
                 List.of());

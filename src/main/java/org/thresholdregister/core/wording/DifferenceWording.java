@@ -13,6 +13,7 @@ import org.thresholdregister.core.judging.Determination.Resolution;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.recording.Recording;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.shift.ShiftCriterion;
 import org.thresholdregister.core.shift.ThresholdShift;
 
@@ -69,7 +70,7 @@ public record DifferenceWording(String one, String other) {
                 .orElse("with nothing");
     }
 
-    /** "a mean of 9.33 dB after 2.67 dB for age, no shift". */
+    /** "a mean of 9.33 dB after 2.67 dB for age (before it 12.00 dB), no shift". */
     private static String shift(Determination determination) {
         Optional<ThresholdShift> compared = determination.shift();
         if (compared.isEmpty()) {
@@ -119,9 +120,7 @@ public record DifferenceWording(String one, String other) {
             sum = sum.plus(shift.at(frequency).corrected());
         }
         String at = " at " + Words.frequencies(mean.frequencies());
-        return sum.lowest().isEmpty() && sum.highest().isEmpty()
-                ? "a mean that is not known" + at
-                : "a mean of " + Words.mean(sum) + at;
+        return isNotKnown(sum) ? "a mean that is not known" + at : "a mean of " + Words.mean(sum) + at;
     }
 
     private static String changes(ThresholdShift shift, List<Frequency> frequencies) {
@@ -144,7 +143,11 @@ public record DifferenceWording(String one, String other) {
         if (shift.allowance() instanceof AgeAllowance.SwitchedOff || before.isEmpty() || after.isEmpty()) {
             return "";
         }
-        return " after " + Words.mean(DecibelRange.exactly(before.getAsInt() - after.getAsInt())) + " for age";
+        String allowed =
+                " after " + Words.mean(DecibelRange.exactly(before.getAsInt() - after.getAsInt())) + " for age";
+        return shift.isShift() == shift.isShiftWithoutAllowance()
+                ? allowed
+                : allowed + " (before it " + Words.mean(shift.uncorrectedSum()) + ")";
     }
 
     private static String settled(Determination determination) {
@@ -182,8 +185,19 @@ public record DifferenceWording(String one, String other) {
     }
 
     private static String numbers(Recording.Comparison comparison) {
-        return ", a mean of " + Words.mean(comparison.shift().sum()) + " worse than on "
-                + Words.day(comparison.reference().audiogram().date()) + " and a mean level of "
-                + Words.meanLevel(comparison.levelSum());
+        DecibelRange change = comparison.shift().sum();
+        String since = Words.day(comparison.reference().audiogram().date());
+        String shift = isNotKnown(change)
+                ? ", a change since " + since + " that is not known"
+                : ", a mean of " + Words.mean(change) + " worse than on " + since;
+        return comparison.rule() instanceof RecordingRule.ShiftAndLevel ? shift + level(comparison.levelSum()) : shift;
+    }
+
+    private static String level(DecibelRange sum) {
+        return isNotKnown(sum) ? " and a mean level that is not known" : " and a mean level of " + Words.meanLevel(sum);
+    }
+
+    private static boolean isNotKnown(DecibelRange range) {
+        return range.lowest().isEmpty() && range.highest().isEmpty();
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.thresholdregister.core.regulation.Provenance;
 import org.thresholdregister.core.rules.Deadline;
 import org.thresholdregister.core.rules.Duty;
+import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.rules.RecordingRule;
 import org.thresholdregister.core.rules.Reference;
 import org.thresholdregister.core.rules.RetestRule;
@@ -45,6 +46,18 @@ public final class RuleSetWording {
                 "A shift is established only by two tests running, at the same frequency of the same ear; the second is"
                         + " wanted within " + days + ".";
         };
+    }
+
+    public static String quiet(RuleSet ruleSet) {
+        QuietRule rule = ruleSet.quiet();
+        return Counted.of(rule.hours(), "hour", "hours") + " without workplace noise before "
+                + Words.listed(rule.before().stream()
+                        .sorted()
+                        .map(purpose -> "a " + Words.purpose(purpose))
+                        .toList())
+                + (rule.protectorsMayStandIn()
+                        ? "; hearing protectors may be worn instead."
+                        : "; hearing protectors do not count as quiet.");
     }
 
     public static String notice(RuleSet ruleSet) {
@@ -112,6 +125,11 @@ public final class RuleSetWording {
     /** {@code notice-days: the time for written notice of a shift, 30 days}. */
     public static String setting(Setting setting) {
         return setting.word() + ": " + setting.meaning() + ", " + setting.value() + " " + setting.unit();
+    }
+
+    /** {@code notice-days: 30 days}. */
+    public static String settingInShort(Setting setting) {
+        return setting.word() + ": " + setting.value() + " " + setting.unit();
     }
 
     /** How a number or step is known, in a word or two; empty where its text was read. */

@@ -47,7 +47,7 @@ import org.thresholdregister.roster.WorkerService;
 /** What a year looks like under two sets of rules: the counts side by side, who differs, and why. */
 @Route(CompareView.ROUTE)
 @PageTitle("Compare rules · Threshold Register")
-@Menu(title = "Compare rules", order = 50)
+@Menu(title = "Compare rules", order = 45)
 @RolesAllowed({Roles.NURSE, Roles.SAFETY_OFFICER})
 class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
 
@@ -82,7 +82,9 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
         site.setClearButtonVisible(true);
         compare.addThemeVariants(ButtonVariant.PRIMARY);
         compare.setDisableOnClick(true);
-        var form = new Div(one, other, new Div(year, site, compare));
+        var what = new Div(year, site, compare);
+        what.addClassName("tr-compare-what");
+        var form = new Div(one, other, what);
         form.addClassNames("tr-card", "tr-compare", "tr-screen-only");
         var caution = new Paragraph("The record stays as it is: this judges it twice and stores nothing. Counts of"
                 + " different rule sets are never added up. " + Words.CAUTION);
@@ -123,11 +125,11 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
     private void show(RuleComparison comparison) {
         result.removeAll();
         result.add(new LeadSentence(lead(comparison)));
-        result.add(counts(comparison));
+        if (comparison.judged() > 0) {
+            result.add(counts(comparison));
+        }
         if (comparison.differing() == 0) {
-            result.add(new EmptyHint(
-                    "Both ways answer every test of " + comparison.year() + " alike.",
-                    "Choose another rule set, another year or another site."));
+            result.add(new EmptyHint(whyNothingDiffers(comparison), whatToChooseInstead(comparison)));
             return;
         }
         result.add(new H2("Who differs, and why"), new Paragraph(reasons(comparison.reasons())));
@@ -138,9 +140,28 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
         result.add(differences(comparison));
     }
 
+    private static String whyNothingDiffers(RuleComparison comparison) {
+        if (comparison.judged() == 0) {
+            return "No test of " + comparison.year() + " is on record"
+                    + Place.phrase(comparison.site(), Optional.empty()) + ".";
+        }
+        return comparison.one().equals(comparison.other())
+                ? "Both ways are the same."
+                : "Both ways answer every test of " + comparison.year() + " alike.";
+    }
+
+    private static String whatToChooseInstead(RuleComparison comparison) {
+        return comparison.judged() == 0
+                ? "Choose another year or another site."
+                : "Choose another rule set, another year or another site.";
+    }
+
     private static String lead(RuleComparison comparison) {
-        String among =
-                " of the " + Counted.of(comparison.judged(), "worker", "workers") + " tested in " + comparison.year();
+        String tested = " tested in " + comparison.year() + Place.phrase(comparison.site(), Optional.empty());
+        if (comparison.judged() == 0) {
+            return "No worker was" + tested + ".";
+        }
+        String among = " of the " + Counted.of(comparison.judged(), "worker", "workers") + tested;
         return comparison.differing() == 0
                 ? "None" + among + " is judged differently."
                 : Counted.of(comparison.workers(), "worker", "workers") + among + " "
@@ -163,26 +184,44 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
         return new ListTable<>(
                 "The year " + comparison.year() + ", counted in both ways",
                 List.<ListColumn<Measure, ?>>of(
-                        ListColumn.unordered("", 14, measure -> ListCell.text(measure.title())),
+                        ListColumn.unordered("Counted", 14, measure -> ListCell.text(measure.title())),
                         ListColumn.unordered(
-                                "First: " + comparison.one().label(),
+                                first(comparison),
                                 10,
-                                measure -> ListCell.figures(Integer.toString(
-                                        comparison.countsOf(measure).one()))),
+                                measure -> count(
+                                        comparison.one(),
+                                        measure,
+                                        comparison.countsOf(measure).one())),
                         ListColumn.unordered(
-                                "Second: " + comparison.other().label(),
+                                second(comparison),
                                 10,
-                                measure -> ListCell.figures(Integer.toString(
-                                        comparison.countsOf(measure).other())))),
+                                measure -> count(
+                                        comparison.other(),
+                                        measure,
+                                        comparison.countsOf(measure).other()))),
                 List.of(Measure.values()),
                 measure -> {});
+    }
+
+    private static ListCell count(Way way, Measure measure, int count) {
+        return measure == Measure.RECORDABLE_CASES && !way.keepsLog()
+                ? ListCell.text("keeps no log")
+                : ListCell.figures(Integer.toString(count));
+    }
+
+    private static String first(RuleComparison comparison) {
+        return "First: " + comparison.one().label();
+    }
+
+    private static String second(RuleComparison comparison) {
+        return "Second: " + comparison.other().label();
     }
 
     private static Component differences(RuleComparison comparison) {
         var wording = new DifferenceWording(
                 Words.capitalised(comparison.one().label()),
                 Words.capitalised(comparison.other().label()));
-        return new ListTable<>(
+        var table = new ListTable<>(
                 "Tests that are answered differently, by worker and date",
                 List.<ListColumn<RuleComparison.Row, ?>>of(
                         ListColumn.unordered(
@@ -203,12 +242,12 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
                                 6,
                                 row -> ListCell.text(Words.ear(row.difference().ear()))),
                         ListColumn.unordered(
-                                "First",
+                                first(comparison),
                                 10,
                                 row -> ListCell.text(
                                         DifferenceWording.found(row.difference().one()))),
                         ListColumn.unordered(
-                                "Second",
+                                second(comparison),
                                 10,
                                 row -> ListCell.text(
                                         DifferenceWording.found(row.difference().other()))),
@@ -220,5 +259,7 @@ class CompareView extends Div implements HealthRecordPage, BeforeEnterObserver {
                                         .withNote(wording.why(row.difference())))),
                 comparison.rows(),
                 row -> {});
+        table.addClassName("tr-differences");
+        return table;
     }
 }

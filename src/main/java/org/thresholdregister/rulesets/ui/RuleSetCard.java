@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
 import org.thresholdregister.core.rules.Duty;
+import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.rules.Rule;
 import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.rules.Step;
@@ -42,6 +43,7 @@ class RuleSetCard extends Div {
         facts.addClassName("tr-meanings");
         fact(facts, "Needs", Words.capitalised(String.join("; ", ruleSet.needs())) + ".");
         fact(facts, "Answers", Words.capitalised(Words.listed(ruleSet.answers())) + ".");
+        fact(facts, "Quiet", quiet(ruleSet.quiet(), RuleSetWording.quiet(ruleSet)));
         fact(facts, "Shift", RuleSetWording.shift(ruleSet) + paragraph(ruleSet, Step.SHIFT));
         fact(facts, "Retest", RuleSetWording.retest(ruleSet) + paragraph(ruleSet, Step.RETEST));
         fact(facts, "Notice", RuleSetWording.notice(ruleSet) + paragraph(ruleSet, Step.NOTICE));
@@ -49,6 +51,11 @@ class RuleSetCard extends Div {
         fact(facts, "Next test", RuleSetWording.tests(ruleSet) + paragraph(ruleSet, Step.PERIODIC_TEST));
         fact(facts, "Name in files", ruleSet.word() + ", read as of " + ruleSet.edition());
         return facts;
+    }
+
+    private static String quiet(QuietRule rule, String words) {
+        String mark = RuleSetWording.mark(rule.provenance());
+        return words + " [" + rule.source().place() + (mark.isEmpty() ? "" : ", " + mark) + "]";
     }
 
     private static String paragraph(RuleSet ruleSet, Step step) {

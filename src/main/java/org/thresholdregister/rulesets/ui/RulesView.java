@@ -12,8 +12,11 @@ import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.rules.RuleSets;
+import org.thresholdregister.core.wording.RuleSetWording;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -118,10 +121,16 @@ class RulesView extends Div {
                                 row.site().isEmpty() ? "Every site without a choice of its own" : row.site())),
                 ListColumn.unordered("From", 7, row -> ListCell.text(Words.day(row.from()))),
                 ListColumn.unordered(
-                        "Rule set", 14, row -> ListCell.text(row.ruleSet().name())),
+                        "Rule set",
+                        14,
+                        row -> ListCell.text(row.ruleSet().name()).withNote(settings(row.ruleSet()))),
                 ListColumn.unordered("Allowance for age", 8, row -> ListCell.text(age(row))),
                 ListColumn.unordered("Reason", 14, row -> ListCell.text(row.reason())),
                 ListColumn.unordered("Chosen by", 8, row -> ListCell.text(row.chosenBy())));
+    }
+
+    private static String settings(RuleSet ruleSet) {
+        return ruleSet.settings().stream().map(RuleSetWording::settingInShort).collect(Collectors.joining("; "));
     }
 
     private static String age(SiteRules row) {

@@ -49,6 +49,8 @@ class SiteRulesForm extends Div {
         reason.setHelperText("Stays with the choice");
         reason.setMaxLength(SiteRules.Choice.LONGEST_REASON);
         reason.setWidthFull();
+        reason.addClassName("tr-wide");
+        settings.addClassName("tr-settings");
         ruleSet.setValue(RuleSets.OSHA);
         var fields = new Div(site, from, ruleSet, age, settings, reason);
         fields.addClassName("tr-form");
@@ -69,6 +71,7 @@ class SiteRulesForm extends Div {
     private void showSettings(RuleSet chosen) {
         settings.removeAll();
         settingFields.clear();
+        settings.setVisible(!chosen.settings().isEmpty());
         age.setVisible(chosen.allowsForAge());
         for (Setting setting : chosen.settings()) {
             var field = new IntegerField(Words.capitalised(setting.meaning()) + ", in " + setting.unit());

@@ -44,6 +44,18 @@ class RuleSetWordingTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "osha|14 hours without workplace noise before a baseline test; hearing protectors may be worn instead.",
+                "niosh|12 hours without workplace noise before a baseline test and a retest; hearing protectors do not"
+                        + " count as quiet."
+            })
+    void quietIsSaidWithItsTests(String word, String sentence) {
+        assertThat(RuleSetWording.quiet(ruleSet(word))).isEqualTo(sentence);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
                 "osha|A retest within 30 days of the test may take its place; the last one counts. Without one the test"
                         + " stands.",
                 "msha|One retest within 30 days of the test may take its place. Without one the test stands.",
@@ -133,6 +145,7 @@ class RuleSetWordingTest {
         assertThat(Stream.of(
                         RuleSetWording.shift(ruleSet),
                         RuleSetWording.retest(ruleSet),
+                        RuleSetWording.quiet(ruleSet),
                         RuleSetWording.notice(ruleSet),
                         RuleSetWording.recording(ruleSet),
                         RuleSetWording.tests(ruleSet)))

@@ -51,7 +51,7 @@ class MigrationTest {
 
     @Test
     void whatIsOwedAlreadyIsOwedByTheOnlyRuleSetThatThereWas() throws SQLException {
-        migrateTo("3");
+        migrateTo("4");
         execute("insert into worker (id, version, worker_id, family_name, given_name, site, department, job_title,"
                 + " noise_group, email, language, search)"
                 + " values (1, 0, 'W-1', '', '', '', '', '', '', '', '', '')");
