@@ -110,7 +110,12 @@ class BaselineRevisionRuleTest {
 
     private static BaselineRevisionRule rule(Audiogram baseline) {
         return new BaselineRevisionRule(
-                Ear.LEFT, baseline, RuleSets.OSHA.revision(), RETEST_DAYS, BaselineRevisionRuleTest::isShift, test -> false);
+                Ear.LEFT,
+                baseline,
+                RuleSets.OSHA.revision(),
+                RETEST_DAYS,
+                BaselineRevisionRuleTest::isShift,
+                test -> false);
     }
 
     private static Answer isShift(Audiogram from, Audiogram to) {

@@ -122,9 +122,9 @@ class CasePropertiesTest {
                 }
             }
             for (Decision decision : history.decisions()) {
-                boolean isAboutACase =
-                        !Set.of(DecisionKind.BASELINE, DecisionKind.BASELINE_KEPT, DecisionKind.INVALID_TEST)
-                                .contains(decision.kind());
+                boolean isAboutACase = !Set.of(
+                                DecisionKind.BASELINE, DecisionKind.BASELINE_KEPT, DecisionKind.INVALID_TEST)
+                        .contains(decision.kind());
                 boolean isToldAnyway =
                         decision.kind() == DecisionKind.NOTICE_GIVEN && tellsOfEveryTest(options.ruleSet());
                 for (Ear ear : Ear.values()) {
