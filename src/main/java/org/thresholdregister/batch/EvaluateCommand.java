@@ -150,7 +150,7 @@ final class EvaluateCommand implements Callable<Integer> {
         try {
             List<String> lines = Files.readAllLines(holidays);
             for (int i = 0; i < lines.size(); i++) {
-                String line = lines.get(i).strip();
+                String line = withoutByteOrderMark(lines.get(i)).strip();
                 if (!line.isEmpty()) {
                     days.add(date("--holidays: " + holidays + ", line " + (i + 1), line));
                 }
@@ -159,6 +159,11 @@ final class EvaluateCommand implements Callable<Integer> {
             throw badUsage("--holidays: " + holidays + " could not be read as text in UTF-8.");
         }
         return new Holidays(days);
+    }
+
+    /** Spreadsheets and editors may begin a text with it. */
+    private static String withoutByteOrderMark(String line) {
+        return line.startsWith("\uFEFF") ? line.substring(1) : line;
     }
 
     private void report(Evaluation.Result result, JudgingOptions options, Path folder) {
