@@ -140,7 +140,8 @@ class EvaluateRulesTest {
                 .containsOnly("");
         assertThat(followUps("W1")).contains("notice 2026-04-19 overdue", "annual-test 2027-03-20 open");
         assertThat(rows("findings.csv"))
-                .filteredOn(row -> row.get("test_date").equals("2026-03-20") && row.get("ear").equals("right"))
+                .filteredOn(row -> row.get("test_date").equals("2026-03-20")
+                        && row.get("ear").equals("right"))
                 .singleElement()
                 .satisfies(row -> assertThat(row)
                         .containsEntry("purpose", "retest")
@@ -171,7 +172,8 @@ class EvaluateRulesTest {
         assertThat(evaluate("--rules", "msha")).isZero();
         assertThat(determination("W2", "2026-03-02", "right"))
                 .isEqualTo("msha,2022-03-07,33,37,30,30,30,1,2,2,28.33,yes,40.00,confirmed,yes,,2026-03-16,2026-03-16");
-        assertThat(determination("W2", "2026-06-01", "right")).endsWith(",confirmed,already-recorded,,2026-06-15,");
+        assertThat(determination("W2", "2026-06-01", "right"))
+                .endsWith(",awaiting-retest,awaiting-retest,2026-07-01,2026-06-15,");
         assertThat(determination("W2", "2026-03-02", "left")).endsWith(",no-shift,no,,2026-03-16,");
         assertThat(followUps("W2")).contains("notice 2026-03-16 overdue", "record 2026-03-16 overdue");
         assertThat(out.resolve("findings.csv")).doesNotExist();
@@ -220,8 +222,11 @@ class EvaluateRulesTest {
     void anUnverifiedRuleIsMarkedAndItsSettingReachesIt() throws Exception {
         assertThat(evaluate("--rules", "dod")).isZero();
         assertThat(answers("W1", "2026-03-02", "dod_early_warning")).isEqualTo("left no, right yes");
-        assertThat(rows("findings.csv")).extracting(row -> row.get("unverified")).containsOnly("unverified");
-        assertThat(evaluate("--rules", "dod", "--setting", "early-warning-db=16")).isZero();
+        assertThat(rows("findings.csv"))
+                .extracting(row -> row.get("unverified"))
+                .containsOnly("unverified");
+        assertThat(evaluate("--rules", "dod", "--setting", "early-warning-db=16"))
+                .isZero();
         assertThat(answers("W1", "2026-03-02", "dod_early_warning")).isEqualTo("left no, right no");
     }
 
@@ -255,16 +260,15 @@ class EvaluateRulesTest {
                 .isEqualTo(2);
         Path binary = Files.write(folder.resolve("binary.txt"), new byte[] {(byte) 0xff, (byte) 0xfe, 0, (byte) 0xd8});
         assertThat(evaluate("--holidays", binary.toString())).isEqualTo(2);
-        assertThat(errors.toString())
-                .contains("none.txt")
-                .contains("binary.txt could not be read as text in UTF-8.");
+        assertThat(errors.toString()).contains("none.txt").contains("binary.txt could not be read as text in UTF-8.");
     }
 
     @Test
     void aRuleSetThatThereIsNotIsToldWithThoseThatThereAre() {
         assertThat(evaluate("--rules", "NIOSH")).isEqualTo(2);
         assertThat(errors.toString())
-                .contains("there is no rule set NIOSH; there is osha, msha, fra, niosh, dod, uk-l108, alberta, aao, twice");
+                .contains(
+                        "there is no rule set NIOSH; there is osha, msha, fra, niosh, dod, uk-l108, alberta, aao, twice");
     }
 
     static List<RuleSet> ruleSets() {

@@ -63,7 +63,13 @@ class AlterationServiceTest {
     private void decide(String workerId, String testDate, DecisionKind kind) {
         assertThat(decisions.enter(
                         workerId,
-                        new Decision(Ears.BOTH, LocalDate.parse(testDate), kind, TODAY, "Dr. Vale", "as found")))
+                        new Decision(
+                                workerId.equals("Y-1") ? Ears.LEFT : Ears.RIGHT,
+                                LocalDate.parse(testDate),
+                                kind,
+                                TODAY,
+                                "Dr. Vale",
+                                "as found")))
                 .isEqualTo(new DecisionResult.Recorded());
     }
 
@@ -103,7 +109,10 @@ class AlterationServiceTest {
 
     @Test
     void aShiftThatAppearsInAnEarThatTheNoticeNamedWaitsForAPerson() {
-        decide("Y-1", "2025-06-01", DecisionKind.NOTICE_GIVEN);
+        files.store("", "", """
+                worker_id,ear,test_date,kind,date,by,reason
+                Y-1,both,2025-06-01,notice-given,2025-06-20,the nurse,
+                """);
 
         files.store("", AUDIOGRAM_COLUMNS + test("Y-1", "2023-06-01", "baseline", 10, -10), "");
 
