@@ -150,21 +150,25 @@ public class CompareService {
         }
 
         Map<Measure, Counts> counts() {
+            Map<Measure, Integer> countsOfOne = counts(ofOne);
+            Map<Measure, Integer> countsOfOther = counts(ofOther);
             Map<Measure, Counts> counts = new EnumMap<>(Measure.class);
             for (Measure measure : Measure.values()) {
-                counts.put(measure, new Counts(of(ofOne, measure), of(ofOther, measure)));
+                counts.put(
+                        measure,
+                        new Counts(countsOfOne.getOrDefault(measure, 0), countsOfOther.getOrDefault(measure, 0)));
             }
             return counts;
         }
 
-        private int of(YearSummary summary, Measure measure) {
-            return summary.rows().stream()
-                    .filter(row -> row.year() == year
-                            && row.measure() == measure
-                            && row.group().equals(Group.EVERYBODY))
-                    .map(SummaryRow::count)
-                    .mapToInt(count -> count instanceof Count.Number(int value) ? value : 0)
-                    .sum();
+        private Map<Measure, Integer> counts(YearSummary summary) {
+            Map<Measure, Integer> counts = new EnumMap<>(Measure.class);
+            for (SummaryRow row : summary.rows()) {
+                if (row.year() == year && row.count() instanceof Count.Number(int value)) {
+                    counts.put(row.measure(), value);
+                }
+            }
+            return counts;
         }
     }
 }

@@ -46,6 +46,11 @@ class RegisterRules {
             return of(stored).judge(stored.history(), day, REVISION);
         }
 
+        /** The worker's record with its judgement. */
+        JudgedWorker judged(StoredHistory stored) {
+            return new JudgedWorker(stored, judge(stored), options(stored));
+        }
+
         /** The same worker with another history. */
         WorkerJudgement judge(StoredHistory stored, WorkerHistory history) {
             return of(stored).judge(history, day, REVISION);

@@ -11,8 +11,6 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.validity.TestValidity;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
-import org.thresholdregister.review.RegisterRules.OfToday;
-import org.thresholdregister.roster.WorkerStore;
 
 /** Counts the doubts about the tests of a page of shifts; only the histories of the workers on it are read. */
 @Component
@@ -36,39 +34,33 @@ class ShiftDoubts {
         }
     }
 
-    private final WorkerStore workers;
-    private final HistoryStore histories;
     private final ValidityFinder finder;
-    private final RegisterRules rules;
 
-    ShiftDoubts(WorkerStore workers, HistoryStore histories, ValidityFinder finder, RegisterRules rules) {
-        this.workers = workers;
-        this.histories = histories;
+    ShiftDoubts(ValidityFinder finder) {
         this.finder = finder;
-        this.rules = rules;
     }
 
-    /** The same rows, each with the doubts about its ear of its test. */
-    List<ShiftRow> countedOn(List<ShiftRow> rows) {
-        if (rows.isEmpty()) {
-            return rows;
-        }
-        OfToday today = rules.today();
-        List<String> workerIds =
-                rows.stream().map(ShiftRow::workerId).distinct().toList();
-        Map<String, Doubted> doubted = histories.of(workers.withNumbers(workerIds)).stream()
-                .collect(Collectors.toMap(
-                        stored -> stored.worker().details().workerId(),
-                        stored -> new Doubted(
-                                stored,
-                                finder.of(
-                                        stored,
-                                        today.judge(stored),
-                                        today.options(stored).ruleSet().quiet()))));
+    /**
+     * The same rows, each with the doubts about its ear of its test.
+     *
+     * @param workers those of the rows, by number
+     */
+    List<ShiftRow> countedOn(List<ShiftRow> rows, Map<String, JudgedWorker> workers) {
+        Map<String, Doubted> doubted = workers.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, worker -> doubted(worker.getValue())));
         return rows.stream()
                 .map(row -> Optional.ofNullable(doubted.get(row.workerId()))
                         .map(worker -> row.withFlags(worker.of(row)))
                         .orElse(row))
                 .toList();
+    }
+
+    private Doubted doubted(JudgedWorker worker) {
+        return new Doubted(
+                worker.stored(),
+                finder.of(
+                        worker.stored(),
+                        worker.judgement(),
+                        worker.options().ruleSet().quiet()));
     }
 }

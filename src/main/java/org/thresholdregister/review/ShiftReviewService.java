@@ -4,8 +4,10 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -21,6 +23,8 @@ import org.thresholdregister.platform.query.ListQuery;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
+import org.thresholdregister.review.RegisterRules.OfToday;
+import org.thresholdregister.roster.WorkerStore;
 
 /**
  * The shifts of a year, ear by ear, within the sites that the signed-in user may see: tests that show a standard
@@ -33,6 +37,9 @@ public class ShiftReviewService {
 
     private final EntityManager entityManager;
     private final DailyJudging dailyJudging;
+    private final WorkerStore workers;
+    private final HistoryStore histories;
+    private final RegisterRules rules;
     private final ShiftDoubts doubts;
     private final ShiftActsFinder actsOfShifts;
     private final CurrentUser currentUser;
@@ -40,11 +47,17 @@ public class ShiftReviewService {
     ShiftReviewService(
             EntityManager entityManager,
             DailyJudging dailyJudging,
+            WorkerStore workers,
+            HistoryStore histories,
+            RegisterRules rules,
             ShiftDoubts doubts,
             ShiftActsFinder actsOfShifts,
             CurrentUser currentUser) {
         this.entityManager = entityManager;
         this.dailyJudging = dailyJudging;
+        this.workers = workers;
+        this.histories = histories;
+        this.rules = rules;
         this.doubts = doubts;
         this.actsOfShifts = actsOfShifts;
         this.currentUser = currentUser;
@@ -63,7 +76,22 @@ public class ShiftReviewService {
                         offset,
                         limit,
                         ShiftReviewService::row);
-        return actsOfShifts.addedTo(doubts.countedOn(rows));
+        Map<String, JudgedWorker> judged = judged(rows);
+        return actsOfShifts.addedTo(doubts.countedOn(rows, judged), judged);
+    }
+
+    /** The workers of a page, by number; only their histories are read, and each is judged once. */
+    private Map<String, JudgedWorker> judged(List<ShiftRow> rows) {
+        if (rows.isEmpty()) {
+            return Map.of();
+        }
+        OfToday today = rules.today();
+        List<String> workerIds =
+                rows.stream().map(ShiftRow::workerId).distinct().toList();
+        return histories.of(workers.withNumbers(workerIds)).stream()
+                .map(today::judged)
+                .collect(Collectors.toMap(
+                        worker -> worker.stored().worker().details().workerId(), worker -> worker));
     }
 
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)

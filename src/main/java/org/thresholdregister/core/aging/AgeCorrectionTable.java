@@ -1,15 +1,10 @@
 package org.thresholdregister.core.aging;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.regulation.PublishedTable;
 
 /**
  * A published table of age correction values in dB by frequency for ages 20 to 60. Younger people read the first row,
@@ -47,19 +42,7 @@ public final class AgeCorrectionTable {
     }
 
     static AgeCorrectionTable load(String name, String resource) {
-        try (InputStream stream = AgeCorrectionTable.class.getResourceAsStream(resource)) {
-            if (stream == null) {
-                throw new IllegalStateException(name + " is missing from the program");
-            }
-            BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            List<String[]> rows = reader.lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .map(line -> line.split(",", -1))
-                    .toList();
-            return new AgeCorrectionTable(name, parse(name, rows));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new AgeCorrectionTable(name, parse(name, PublishedTable.rows(AgeCorrectionTable.class, resource, name)));
     }
 
     private static Map<Frequency, int[]> parse(String name, List<String[]> rows) {

@@ -1,37 +1,21 @@
 package org.thresholdregister.core.population;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.regulation.PublishedTable;
 
 /** One row of a table of coefficients that comes with the program, by column name. */
 record Coefficients(Map<String, String> cells) {
 
     /** @throws IllegalStateException where the table is missing or has another number of rows */
     static List<Coefficients> load(String resource, int expectedRows) {
-        try (InputStream stream = Coefficients.class.getResourceAsStream(resource)) {
-            if (stream == null) {
-                throw new IllegalStateException(resource + " is missing from the program");
-            }
-            BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            List<String[]> rows = reader.lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .map(line -> line.split(",", -1))
-                    .toList();
-            if (rows.size() != expectedRows + 1) {
-                throw new IllegalStateException(resource + " does not have " + expectedRows + " rows");
-            }
-            return rows.stream().skip(1).map(row -> of(rows.getFirst(), row)).toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        List<String[]> rows = PublishedTable.rows(Coefficients.class, resource, resource);
+        if (rows.size() != expectedRows + 1) {
+            throw new IllegalStateException(resource + " does not have " + expectedRows + " rows");
         }
+        return rows.stream().skip(1).map(row -> of(rows.getFirst(), row)).toList();
     }
 
     private static Coefficients of(String[] header, String[] row) {

@@ -51,7 +51,7 @@ final class Changes {
                         .orElse(DecibelRange.UNKNOWN));
     }
 
-    private static DecibelRange at(Frequency frequency, Ear ear, Audiogram earlier, Audiogram later) {
+    static DecibelRange at(Frequency frequency, Ear ear, Audiogram earlier, Audiogram later) {
         return FrequencyShift.uncorrected(earlier.threshold(ear, frequency), later.threshold(ear, frequency));
     }
 }

@@ -9,7 +9,6 @@ import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.regulation.Answer;
-import org.thresholdregister.core.shift.FrequencyShift;
 import org.thresholdregister.core.shift.Limit;
 import org.thresholdregister.core.shift.ShiftCriterion;
 
@@ -70,7 +69,7 @@ public sealed interface Criterion {
             if (shift instanceof ShiftCriterion.AnyFrequency any) {
                 return Answer.anyOf(any.frequencies().stream()
                         .map(frequency -> Answer.allOf(
-                                running.stream().map(test -> any.metAt(change(ear, frequency, baseline, test))))));
+                                running.stream().map(test -> any.metAt(Changes.at(frequency, ear, baseline, test))))));
             }
             return Answer.allOf(running.stream().map(test -> shift.metBy(changes(ear, baseline, test))));
         }
@@ -205,10 +204,6 @@ public sealed interface Criterion {
     }
 
     private static Function<Frequency, DecibelRange> changes(Ear ear, Audiogram earlier, Audiogram later) {
-        return frequency -> change(ear, frequency, earlier, later);
-    }
-
-    private static DecibelRange change(Ear ear, Frequency frequency, Audiogram earlier, Audiogram later) {
-        return FrequencyShift.uncorrected(earlier.threshold(ear, frequency), later.threshold(ear, frequency));
+        return frequency -> Changes.at(frequency, ear, earlier, later);
     }
 }

@@ -1,16 +1,11 @@
 package org.thresholdregister.core.rules;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.thresholdregister.core.aging.Sex;
 import org.thresholdregister.core.audiometry.DecibelRange;
+import org.thresholdregister.core.regulation.PublishedTable;
 import org.thresholdregister.core.rules.Verdict.Category;
 
 /**
@@ -68,20 +63,10 @@ public final class SumTable {
     }
 
     private static SumTable load(String resource) {
-        try (InputStream stream = SumTable.class.getResourceAsStream(resource)) {
-            if (stream == null) {
-                throw new IllegalStateException(resource + " is missing from the program");
-            }
-            BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-            return new SumTable(reader.lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .skip(1)
-                    .map(line -> line.split(",", -1))
-                    .map(SumTable::row)
-                    .toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new SumTable(PublishedTable.rows(SumTable.class, resource, resource).stream()
+                .skip(1)
+                .map(SumTable::row)
+                .toList());
     }
 
     private static Row row(String[] cells) {

@@ -11,7 +11,6 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
-import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.regulation.Answer;
 import org.thresholdregister.core.regulation.Provenance;
 import org.thresholdregister.core.rules.Finding;
@@ -142,7 +141,7 @@ public final class RuleWording {
 
     private static String levels(Quantity quantity, Audiogram test) {
         return quantity.frequencies().stream()
-                .map(frequency -> bare(test.threshold(quantity.ear(), frequency)))
+                .map(frequency -> Words.bareThreshold(test.threshold(quantity.ear(), frequency)))
                 .collect(Collectors.joining(", "));
     }
 
@@ -164,12 +163,6 @@ public final class RuleWording {
         return test.threshold(ear, frequency)
                 .range()
                 .minus(test.threshold(ear.other(), frequency).range());
-    }
-
-    private static String bare(Threshold threshold) {
-        return threshold instanceof Threshold.Measured measured
-                ? Integer.toString(measured.level().decibels())
-                : Words.threshold(threshold);
     }
 
     private static String decibels(DecibelRange range) {

@@ -138,6 +138,13 @@ public final class Words {
         };
     }
 
+    /** {@code 25} where a sentence gives the unit already; in words where there is no number. */
+    static String bareThreshold(Threshold threshold) {
+        return threshold instanceof Threshold.Measured measured
+                ? Integer.toString(measured.level().decibels())
+                : threshold(threshold);
+    }
+
     /**
      * For a table cell under a heading that gives the unit, as the audiogram file writes it: {@code 25}, {@code >95},
      * {@code NR}; in words where the file has a blank, {@code DNT} or {@code CNT}.

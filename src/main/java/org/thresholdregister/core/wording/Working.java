@@ -12,7 +12,6 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
-import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.caselife.AfterShift;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
@@ -143,8 +142,8 @@ public final class Working {
 
     /** "4000 Hz: 25 dB HL now, 5 at the baseline, 20 worse; 3 of it is the age allowance from 27 to 32; 17 left." */
     private static String frequency(FrequencyShift at, AgeAllowance allowance, String from) {
-        String levels = at.frequency().hertz() + " Hz: " + Words.threshold(at.now()) + " now, " + bare(at.before())
-                + " at " + from;
+        String levels = at.frequency().hertz() + " Hz: " + Words.threshold(at.now()) + " now, "
+                + Words.bareThreshold(at.before()) + " at " + from;
         OptionalInt change = at.uncorrected().exact();
         if (change.isEmpty()) {
             return levels + ": " + openChange(at.uncorrected()) + openAllowance(at, allowance) + ".";
@@ -175,12 +174,6 @@ public final class Working {
         return years == 0
                 ? "; there is no age allowance" + ages
                 : "; the age allowance" + ages + " is " + years + "; " + openChange(at.corrected()) + " is left";
-    }
-
-    private static String bare(Threshold threshold) {
-        return threshold instanceof Threshold.Measured measured
-                ? String.valueOf(measured.level().decibels())
-                : Words.threshold(threshold);
     }
 
     private static String change(int decibels) {
@@ -409,7 +402,7 @@ public final class Working {
 
     private static String meanLevel(Audiogram test, Ear ear) {
         String levels = Frequency.AVERAGED.stream()
-                .map(frequency -> bare(test.threshold(ear, frequency)))
+                .map(frequency -> Words.bareThreshold(test.threshold(ear, frequency)))
                 .collect(Collectors.joining(", "));
         return "The levels at 2000, 3000 and 4000 Hz are " + levels + ", " + aMean(Words.meanLevel(test.levelSum(ear)));
     }

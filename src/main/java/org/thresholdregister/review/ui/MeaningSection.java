@@ -4,15 +4,11 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
-import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
-import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.dom.Element;
 import org.thresholdregister.core.wording.MeaningChapter;
-import org.thresholdregister.core.wording.Sentence;
 import org.thresholdregister.review.WhatItMeans;
 
 /**
@@ -45,21 +41,10 @@ class MeaningSection extends Section {
     }
 
     private static Component chapter(MeaningChapter chapter) {
-        var list = new OrderedList();
-        list.addClassName("tr-working");
-        chapter.sentences().forEach(sentence -> list.add(item(sentence)));
+        var list = new WorkingList(chapter.sentences());
         var part = new Div(new H3(chapter.heading()), list, isNot(chapter.isNot()));
         part.addClassName("tr-meaning-part");
         return part;
-    }
-
-    static ListItem item(Sentence sentence) {
-        var item = new ListItem(sentence.text());
-        sentence.basis().ifPresent(basis -> {
-            item.add(new Span(" "));
-            item.getElement().appendChild(new Element("cite").setText(basis.place()));
-        });
-        return item;
     }
 
     static Paragraph isNot(String words) {

@@ -65,7 +65,7 @@ class PopulationPart extends Div {
                 PopulationWords.notes(comparison).stream().map(ListItem::new).toArray(ListItem[]::new));
         var part = new Div(new H4(PopulationWords.name(comparison)), drawing, scrolling(table(comparison)), notes);
         if (comparison.population().noise().isPresent()) {
-            var risk = new OrderedList(MeaningSection.item(PopulationWords.risk(ImpairmentRisk.of(
+            var risk = new OrderedList(WorkingList.item(PopulationWords.risk(ImpairmentRisk.of(
                     comparison.population(),
                     ImpairmentDefinition.NIOSH_1998.frequencies(),
                     ImpairmentDefinition.NIOSH_1998.fenceDecibels()))));

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.NativeDetails;
-import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
@@ -63,11 +62,8 @@ class UnderRulesSection extends Section {
     }
 
     private static NativeDetails unfolding(String summary, List<Sentence> sentences) {
-        var list = new OrderedList();
-        list.addClassName("tr-working");
-        sentences.forEach(sentence -> list.add(MeaningSection.item(sentence)));
         var details = new NativeDetails(new Span(summary));
-        details.setContent(list);
+        details.setContent(new WorkingList(sentences));
         return details;
     }
 }

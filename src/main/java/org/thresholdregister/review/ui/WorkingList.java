@@ -15,7 +15,7 @@ class WorkingList extends OrderedList {
         sentences.forEach(sentence -> add(item(sentence)));
     }
 
-    private static ListItem item(Sentence sentence) {
+    static ListItem item(Sentence sentence) {
         var item = new ListItem(sentence.text());
         sentence.basis().ifPresent(basis -> {
             item.add(new Span(" "));
