@@ -64,8 +64,21 @@ class ServiceAccessTest {
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
     private static final Set<Role> WHO_CHOOSES_RULES = EnumSet.of(ADMINISTRATOR);
-    private static final Set<String> FEATURES =
-            Set.of("roster", "audiograms", "review", "rulesets", "intake", "reports");
+    private static final Set<String> FEATURES = Set.of(
+            "roster",
+            "audiograms",
+            "review",
+            "rulesets",
+            "intake",
+            "reports",
+            "instruments",
+            "exposure",
+            "clinical",
+            "employment",
+            "protection",
+            "testdays",
+            "testing",
+            "letters");
 
     private record Access(Set<Role> roles, ThrowingCallable call) {}
 

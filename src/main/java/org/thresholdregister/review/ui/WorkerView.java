@@ -13,6 +13,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.WildcardParameter;
 import jakarta.annotation.security.RolesAllowed;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.thresholdregister.core.decision.Decision;
@@ -46,6 +47,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
     private final transient AlterationService alterations;
     private final transient DecisionService decisions;
     private final transient CurrentUser currentUser;
+    private final transient List<WorkerSection> added;
     private String site = "";
 
     WorkerView(
@@ -53,12 +55,16 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             DeterminationHistoryService formerly,
             AlterationService alterations,
             DecisionService decisions,
-            CurrentUser currentUser) {
+            CurrentUser currentUser,
+            List<WorkerSection> added) {
         this.records = records;
         this.formerly = formerly;
         this.alterations = alterations;
         this.decisions = decisions;
         this.currentUser = currentUser;
+        this.added = added.stream()
+                .sorted(Comparator.comparingInt(WorkerSection::place))
+                .toList();
         addClassName("tr-worker");
     }
 
@@ -89,6 +95,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         removeAll();
         String name = People.name(worker.givenName(), worker.familyName(), worker.workerId());
         add(new H1(name), lead(record));
+        addActions(record);
         record.openProposals().forEach(proposal -> add(new ProposalNote(worker.workerId(), proposal)));
         add(new WorkerFactList(record));
         if (!alterations.ofWorker(worker.workerId()).isEmpty()) {
@@ -104,6 +111,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             if (!record.decisions().isEmpty()) {
                 add(new DecisionSection(record.decisions()));
             }
+            addSections(record);
             return;
         }
         var choice = new TestChoice(stories);
@@ -126,8 +134,24 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                         draft -> askForDecision(record, draft)),
                 new FollowUpSection(record),
                 new DecisionSection(record.decisions(), enter));
+        addSections(record);
         WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
         add(new UnderRulesSection(record));
+    }
+
+    private void addActions(WorkerRecord record) {
+        List<Anchor> links =
+                added.stream().flatMap(part -> part.actions(record).stream()).toList();
+        if (!links.isEmpty()) {
+            var actions = new Div();
+            actions.addClassName("tr-page-actions");
+            links.forEach(actions::add);
+            add(actions);
+        }
+    }
+
+    private void addSections(WorkerRecord record) {
+        added.forEach(part -> part.of(record).ifPresent(this::add));
     }
 
     private static LeadSentence lead(WorkerRecord record) {
