@@ -218,7 +218,7 @@ public class TestEntryService {
         boolean isKnown = reading.problems().stream()
                 .anyMatch(problem -> problem.kind() == Kind.ON_RECORD || problem.kind() == Kind.SUPERSEDED_MEANWHILE);
         Optional<WorkerRecord> record = reading.audiogram()
-                .filter(test -> !isKnown && draft.typed().thresholds().count() > 0)
+                .filter(test -> !isKnown)
                 .flatMap(test ->
                         records.withOneMoreTest(worker.details().workerId(), test, reading.facts(), draft.inPlaceOf()));
         return new Outlook(record, reading.problems());

@@ -15,10 +15,8 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.function.SerializableRunnable;
 import java.util.ArrayList;
 import java.util.List;
-import org.thresholdregister.audiograms.TestFacts;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
-import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.review.TestStory;
@@ -96,7 +94,7 @@ class HistorySection extends Section {
                         Words.thresholdCell(story.audiogram().threshold(ear, frequency)))));
             }
         }
-        row.add(new NativeTableCell(howMade(story.test().facts())));
+        row.add(new NativeTableCell(HowMade.inWords(story.test())));
         row.getElement().addEventListener("click", click -> {
             choice.choose(index);
             showDrawing.run();
@@ -110,30 +108,6 @@ class HistorySection extends Section {
                 : AudiogramComparison.EARS.stream()
                         .map(ear -> new Div(Words.capitalised(Words.ear(ear)) + ": " + story.finding(ear)))
                         .toArray(Component[]::new);
-    }
-
-    /** {@code 16 h away from noise, by P. Marrowdale, on A-1. Asked to come back}. */
-    private static String howMade(TestFacts facts) {
-        List<String> parts = new ArrayList<>();
-        facts.hoursSinceNoise().ifPresent(hours -> parts.add(hours.toPlainString() + " h away from noise"));
-        facts.protectorsWorn().filter(worn -> worn).ifPresent(worn -> parts.add("protectors worn instead"));
-        addIfGiven(parts, "by ", facts.tester());
-        addIfGiven(parts, "on ", facts.instrument());
-        addIfGiven(parts, "with ", facts.transducer());
-        for (Ear ear : AudiogramComparison.EARS) {
-            Threshold second = facts.repeatAt1000Hz().of(ear);
-            if (!second.equals(Threshold.notGiven())) {
-                parts.add("second reading at 1000 Hz, " + Words.ear(ear) + ": " + Words.threshold(second));
-            }
-        }
-        String made = parts.isEmpty() ? "" : Words.capitalised(String.join(", ", parts)) + ".";
-        return facts.remark().isEmpty() ? made : (made + " " + Words.capitalised(facts.remark())).strip();
-    }
-
-    private static void addIfGiven(List<String> parts, String preposition, String text) {
-        if (!text.isEmpty()) {
-            parts.add(preposition + text);
-        }
     }
 
     private static NativeTableHeaderCell heading(String words, String title) {
