@@ -38,7 +38,8 @@ interface Before {
  * state at a time: the event `thresholds-typed` with the detail `{revision, values, limit}`, whose arrival the server tells
  * by the property `arrived`. Control and Enter, pressed anywhere on the page, ask to sign: the event `test-sign`.
  *
- * Nothing is kept in the browser beyond the page: what is typed is health data, and the computer may be shared.
+ * What has not arrived yet stands in the tab's session storage, so that a reload sends it, and is taken from there as soon
+ * as it has arrived: what is typed is health data, and the computer may be shared.
  */
 export class ThresholdEntry extends LitElement {
   static override readonly styles = css`
@@ -49,13 +50,13 @@ export class ThresholdEntry extends LitElement {
     .ears {
       display: flex;
       flex-wrap: wrap;
-      gap: 0.5rem 2rem;
+      gap: 0.5rem 1.5rem;
     }
 
     fieldset {
       border: 0;
       margin: 0;
-      min-inline-size: 15.5rem;
+      inline-size: 16.4rem;
       padding: 0;
     }
 
@@ -77,13 +78,13 @@ export class ThresholdEntry extends LitElement {
       align-items: center;
       column-gap: 0.6rem;
       display: grid;
-      grid-template-columns: 4.4rem 4.6rem minmax(5.2rem, 1fr);
-      grid-template-rows: 2.1rem minmax(1.15rem, auto);
+      grid-template-columns: 5.1rem 4.6rem minmax(5.2rem, 1fr);
+      grid-template-rows: 2rem minmax(1.05rem, auto);
     }
 
     .line.repeat {
       border-block-start: 1px solid var(--tr-rule, #ddd);
-      padding-block-start: 0.4rem;
+      padding-block-start: 0.3rem;
     }
 
     label,
@@ -122,7 +123,7 @@ export class ThresholdEntry extends LitElement {
       font: inherit;
       font-variant-numeric: tabular-nums;
       inline-size: 100%;
-      padding: 0.25rem 0.4rem;
+      padding: 0.2rem 0.4rem;
       text-align: end;
     }
 
@@ -179,6 +180,7 @@ export class ThresholdEntry extends LitElement {
   `;
 
   static override readonly properties = {
+    draft: { type: Number },
     start: { attribute: false },
     compared: { attribute: false },
     arrived: { type: Number },
@@ -189,7 +191,9 @@ export class ThresholdEntry extends LitElement {
     limitAsked: { state: true },
   };
 
-  /** What is typed when the page is shown. */
+  /** The register's number of the draft. */
+  declare draft: number;
+  /** What is typed when the page is shown, by what has arrived. */
   declare start: State | undefined;
   /** The thresholds of the last test and of the baseline, in the order of the fields. */
   declare compared: readonly Before[] | undefined;
@@ -215,7 +219,7 @@ export class ThresholdEntry extends LitElement {
   };
 
   private readonly onLeavingPage = (event: BeforeUnloadEvent): void => {
-    if (!this.sending.isSettled) {
+    if (this.lost) {
       event.preventDefault();
     }
   };
@@ -224,6 +228,7 @@ export class ThresholdEntry extends LitElement {
 
   constructor() {
     super();
+    this.draft = 0;
     this.arrived = 0;
     this.values = PLACES.map(() => '');
     this.limit = '';
@@ -244,6 +249,7 @@ export class ThresholdEntry extends LitElement {
     window.removeEventListener('beforeunload', this.onLeavingPage);
     window.removeEventListener('online', this.onOnline);
     clearTimeout(this.timer);
+    sessionStorage.removeItem(this.unsentKey);
   }
 
   /** Leads to the first field that cannot stand; told by the server when signing is refused. */
@@ -257,16 +263,31 @@ export class ThresholdEntry extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('start') && this.start) {
-      this.values = this.start.values;
-      this.limit = this.start.limit;
+      const unsent = this.unsent();
+      this.values = (unsent ?? this.start).values;
+      this.limit = (unsent ?? this.start).limit;
+      if (unsent) {
+        this.put();
+      }
     }
     if (changed.has('arrived')) {
       this.sending.arrived(this.arrived);
       if (this.sending.isSettled) {
         clearTimeout(this.timer);
+        sessionStorage.removeItem(this.unsentKey);
         this.lost = false;
       }
     }
+  }
+
+  /** What this tab had typed before it was loaded again and could not send. */
+  private unsent(): State | undefined {
+    const kept = sessionStorage.getItem(this.unsentKey);
+    return kept === null ? undefined : (JSON.parse(kept) as State);
+  }
+
+  private get unsentKey(): string {
+    return `threshold-entry-${this.draft}`;
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -287,6 +308,7 @@ export class ThresholdEntry extends LitElement {
           `,
         )}
       </div>
+      <slot></slot>
       <div class="limit">
         <label for="limit">Loudest tone of the instrument, dB HL</label>
         <input
@@ -429,7 +451,9 @@ export class ThresholdEntry extends LitElement {
   }
 
   private put(): void {
-    this.sending.put({ values: this.values, limit: this.limit });
+    const state = { values: this.values, limit: this.limit };
+    sessionStorage.setItem(this.unsentKey, JSON.stringify(state));
+    this.sending.put(state);
   }
 
   private hand(state: State, revision: number): void {

@@ -9,14 +9,14 @@ public final class NextWords {
 
     private NextWords() {}
 
-    /** {@code Written notice, left ear, by 15 Dec 2026. 29 CFR 1910.95(g)(8)(i)}, the paragraph apart. */
+    /** {@code Written notice, left ear, after the test of 24 Nov 2026, by 15 Dec 2026.}, and the paragraph. */
     public static Sentence of(FollowUp owed, RuleSet ruleSet) {
         String ears = owed.kind() == FollowUpKind.ANNUAL_TEST || owed.kind() == FollowUpKind.BASELINE_TEST
                 ? ""
                 : ", " + Words.ears(owed.ears());
         String after = owed.testDate()
                 .filter(day -> !ears.isEmpty())
-                .map(day -> " after the test of " + Words.day(day))
+                .map(day -> ", after the test of " + Words.day(day))
                 .orElse("");
         String text = owed.kind() == FollowUpKind.RETEST
                 ? "A retest may take the place of the test of "

@@ -65,7 +65,7 @@ class EntryPart extends Div {
         this.signer = signer;
         this.signed = signed;
         typed = entry.draft().typed();
-        thresholds = new ThresholdEntry(typed, Comparison.of(entry.record(), entry.former()));
+        thresholds = new ThresholdEntry(entry.draft().key(), typed, Comparison.of(entry.record(), entry.former()));
         thresholds.onTyped(state -> type(state.in(typed)));
         thresholds.onSign(state -> sign(state.in(typed)));
         thresholds.onDone(() -> Attention.to(certificate));
@@ -77,6 +77,7 @@ class EntryPart extends Div {
                 () -> type(withFacts()));
         addClassName("tr-test");
         addHead();
+        thresholds.addBeneath(found.findings());
         var picture = new Div();
         picture.addClassName("tr-test-drawing");
         picture.getElement().appendChild(drawing);

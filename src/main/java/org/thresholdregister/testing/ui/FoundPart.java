@@ -32,12 +32,17 @@ class FoundPart extends Section {
     private final Div next = new Div();
 
     FoundPart(String heading) {
-        addClassName("tr-test-found");
+        found.addClassName("tr-test-findings");
         var caution = new Paragraph(Words.CAUTION);
         caution.addClassName("tr-caution");
         var columns = new Div(found, doubts, next);
         columns.addClassName("tr-test-columns");
         add(new H2(heading), columns, caution);
+    }
+
+    /** The shift of each ear, to be put where it is seen while typing. */
+    Div findings() {
+        return found;
     }
 
     /** Says in place of everything why there is nothing to say. */

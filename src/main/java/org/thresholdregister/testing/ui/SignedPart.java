@@ -6,10 +6,8 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.Clock;
 import java.util.List;
-import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.ui.Attention;
-import org.thresholdregister.review.ui.HowMade;
 import org.thresholdregister.review.ui.People;
 import org.thresholdregister.roster.WorkerDetails;
 import org.thresholdregister.testing.SignResult;
@@ -22,15 +20,15 @@ class SignedPart extends Div {
         WorkerDetails worker = signed.record().details();
         String name = People.name(worker.givenName(), worker.familyName(), worker.workerId());
         var certificate =
-                new Paragraph(Words.capitalised(EntryWords.name(signed.story().test())) + " of " + name
-                        + ", number " + worker.workerId() + ": on record"
+                new Paragraph("On record now: " + EntryWords.name(signed.story().test()) + ", " + name
+                        + ", number " + worker.workerId()
                         + signed.story()
                                 .test()
                                 .signature()
                                 .map(signature -> ", signed by " + signature.name() + " on "
                                         + EntryWords.moment(signature.at(), clock))
                                 .orElse("")
-                        + ". " + HowMade.inWords(signed.story().test()));
+                        + ".");
         var message = new Div(certificate);
         message.addClassName("tr-card");
         message.getElement().setAttribute("role", "status");

@@ -32,7 +32,8 @@ class ThresholdEntry extends Component {
     record Before(String last, String baseline) {}
 
     /** @param before one for each field, in the order of {@link TypedThresholds} */
-    ThresholdEntry(TypedTest typed, List<Before> before) {
+    ThresholdEntry(long draftKey, TypedTest typed, List<Before> before) {
+        getElement().setProperty("draft", draftKey);
         getElement().setPropertyList("compared", before);
         getElement().setPropertyBean("start", new State(0, typed.thresholds().texts(), typed.limit()));
     }
@@ -40,6 +41,11 @@ class ThresholdEntry extends Component {
     @Override
     protected void onAttach(AttachEvent attached) {
         attached.getUI().getPage().addJsModule("context://js/threshold-entry.js");
+    }
+
+    /** Puts something beneath the fields, where it is seen while typing. */
+    void addBeneath(Component component) {
+        getElement().appendChild(component.getElement());
     }
 
     /** Takes each state that arrives, and tells the browser so once it has been kept. */
