@@ -22,12 +22,9 @@ final class Comparison {
 
     private Comparison() {}
 
-    /** @param former a test that is to be superseded, which is nothing to compare with */
+    /** @param former the test that is to be superseded, if any */
     static List<Before> of(WorkerRecord record, Optional<RecordedTest> former) {
-        Optional<Audiogram> last = record.tests().stream()
-                .filter(test -> former.filter(test::equals).isEmpty())
-                .map(RecordedTest::audiogram)
-                .max(Audiogram.CHRONOLOGICAL);
+        Optional<Audiogram> last = last(record, former);
         Map<Ear, Audiogram> baselines = new EnumMap<>(Ear.class);
         for (Determination determination : record.judgement().determinations()) {
             Optional<Audiogram> baseline = determination instanceof Determination.BaselineTest
@@ -46,6 +43,16 @@ final class Comparison {
             before.add(new Before("", ""));
         }
         return before;
+    }
+
+    /** The latest test on record, of those before the one to be superseded where there is one. */
+    static Optional<Audiogram> last(WorkerRecord record, Optional<RecordedTest> former) {
+        return record.tests().stream()
+                .map(RecordedTest::audiogram)
+                .filter(test -> former.map(RecordedTest::audiogram)
+                        .filter(old -> Audiogram.CHRONOLOGICAL.compare(test, old) >= 0)
+                        .isEmpty())
+                .max(Audiogram.CHRONOLOGICAL);
     }
 
     private static String cell(Optional<Audiogram> test, Ear ear, Frequency frequency) {

@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
@@ -15,6 +16,7 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.function.SerializableConsumer;
 import java.util.List;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.drawing.AudiogramSvg;
@@ -81,6 +83,7 @@ class EntryPart extends Div {
         var picture = new Div();
         picture.addClassName("tr-test-drawing");
         picture.getElement().appendChild(drawing);
+        Comparison.last(entry.record(), entry.former()).ifPresent(last -> picture.add(lastTest(last)));
         var typing = new Section(new H2("Thresholds"), thresholds, picture);
         typing.addClassName("tr-test-typing");
         add(typing, found, facts);
@@ -93,6 +96,20 @@ class EntryPart extends Div {
     @Override
     protected void onAttach(AttachEvent attached) {
         attached.getUI().getPage().addJsModule("context://js/audiogram-reader.js");
+    }
+
+    /** The last test as it was drawn, folded away until it is asked for. */
+    private NativeDetails lastTest(Audiogram last) {
+        var drawn = new Div();
+        entry.record().stories().stream()
+                .filter(story -> story.audiogram().equals(last))
+                .findFirst()
+                .ifPresent(story ->
+                        drawn.getElement().setProperty("innerHTML", AudiogramSvg.forScreen(story.comparison())));
+        drawn.addClassName("tr-test-last");
+        var details = new NativeDetails("The last test, of " + Words.day(last.date()), drawn);
+        details.addClassName("tr-on-screen");
+        return details;
     }
 
     private void addHead() {
@@ -116,10 +133,13 @@ class EntryPart extends Div {
         refusals.getElement().setAttribute("role", "alert");
         var sign = new Button("Sign this test", click -> sign(withFacts()));
         sign.addThemeVariants(ButtonVariant.PRIMARY);
-        var discard = new Button("Throw this draft away", click -> {
-            tests.discard(entry.draft().key());
-            getUI().ifPresent(ui -> ui.navigate(Paths.TEST));
-        });
+        var discard = new Button(
+                "Throw this draft away",
+                click -> new DiscardDialog(() -> {
+                            tests.discard(entry.draft().key());
+                            getUI().ifPresent(ui -> ui.navigate(Paths.TEST));
+                        })
+                        .open());
         discard.addThemeVariants(ButtonVariant.TERTIARY);
         var buttons = new Div(sign, discard);
         buttons.addClassName("tr-buttons");
