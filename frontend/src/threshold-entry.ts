@@ -212,8 +212,10 @@ export class ThresholdEntry extends LitElement {
   private refused: number | undefined;
 
   private readonly onPageKey = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter' && event.ctrlKey && !event.altKey && !event.repeat) {
+    const isInDialog = document.querySelector('vaadin-dialog[opened]') !== null;
+    if (event.key === 'Enter' && event.ctrlKey && !event.altKey && !event.repeat && !isInDialog) {
       event.preventDefault();
+      event.stopPropagation();
       this.sign();
     }
   };
@@ -238,14 +240,15 @@ export class ThresholdEntry extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    document.addEventListener('keydown', this.onPageKey);
+    // Before the field that has the focus, since a list of choices that is open keeps Enter to itself.
+    document.addEventListener('keydown', this.onPageKey, true);
     window.addEventListener('beforeunload', this.onLeavingPage);
     window.addEventListener('online', this.onOnline);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    document.removeEventListener('keydown', this.onPageKey);
+    document.removeEventListener('keydown', this.onPageKey, true);
     window.removeEventListener('beforeunload', this.onLeavingPage);
     window.removeEventListener('online', this.onOnline);
     clearTimeout(this.timer);

@@ -7,7 +7,9 @@ import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.audiograms.SupersededTest;
 import org.thresholdregister.audiograms.TestFacts;
+import org.thresholdregister.audiograms.TestStore;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.judging.JudgingOptions;
@@ -29,6 +31,7 @@ public class WorkerRecordService {
     public static final long NOT_ON_RECORD = 0;
 
     private final WorkerStore workers;
+    private final TestStore tests;
     private final HistoryStore histories;
     private final ValidityFinder validity;
     private final AuditTrail auditTrail;
@@ -37,12 +40,14 @@ public class WorkerRecordService {
 
     WorkerRecordService(
             WorkerStore workers,
+            TestStore tests,
             HistoryStore histories,
             ValidityFinder validity,
             AuditTrail auditTrail,
             CurrentUser currentUser,
             RegisterRules rules) {
         this.workers = workers;
+        this.tests = tests;
         this.histories = histories;
         this.validity = validity;
         this.auditTrail = auditTrail;
@@ -85,6 +90,22 @@ public class WorkerRecordService {
             return judged(
                     StoredHistory.of(worker, Stream.concat(kept, Stream.of(one)).toList(), stored.decisions()));
         });
+    }
+
+    /**
+     * The tests of this worker that count no more, as they were, the last superseded first. Empty also for a worker of a
+     * site that the user may not see.
+     */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    @Transactional(readOnly = true)
+    public List<SupersededTest> superseded(String workerId) {
+        return workers
+                .find(workerId, currentUser.scope())
+                .map(worker -> tests.supersededOf(List.of(worker.key())))
+                .orElse(List.of())
+                .stream()
+                .map(former -> currentUser.role() == Role.NURSE ? former : former.withoutRemark())
+                .toList();
     }
 
     /** The record for those who show nothing of it but what follows from it: no entry on the audit trail. */

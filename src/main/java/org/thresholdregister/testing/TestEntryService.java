@@ -135,6 +135,35 @@ public class TestEntryService {
         });
     }
 
+    /** Takes a test out that was entered in error, such as for the wrong person. It is kept, and counts no more. */
+    public WithdrawResult withdraw(String workerId, long testKey, String reason) {
+        Optional<StoredWorker> worker = workers.find(workerId, currentUser.scope());
+        Optional<RecordedTest> test = worker.stream()
+                .flatMap(found -> tests.ofWorkers(List.of(found.key())).stream())
+                .filter(known -> known.key() == testKey)
+                .findFirst();
+        if (worker.isEmpty() || test.isEmpty()) {
+            return WithdrawResult.NOT_ON_RECORD;
+        }
+        if (reason.isBlank()) {
+            return WithdrawResult.REASON_MISSING;
+        }
+        if (reason.length() > TypedTest.LONGEST_TEXT) {
+            return WithdrawResult.REASON_TOO_LONG;
+        }
+        long workerKey = worker.get().key();
+        tests.withdraw(
+                testKey, workerKey, reason.strip(), currentUser.username(), clock.instant(), LocalDate.now(clock));
+        auditTrail.record(
+                TestingAction.TEST_WITHDRAWN,
+                "worker",
+                workerId,
+                test.get().audiogram().purpose().word() + " test of "
+                        + test.get().audiogram().date() + ", number " + testKey);
+        judgements.judge(List.of(workerKey), new JudgingCause.BySuperseding(testKey, Optional.empty()));
+        return WithdrawResult.WITHDRAWN;
+    }
+
     /** The user's own half-typed tests, the last typed first. */
     @Transactional(readOnly = true)
     public List<WaitingDraft> waiting() {
@@ -178,11 +207,12 @@ public class TestEntryService {
 
     /** What a new test begins with: today, and what this user's last test of today was made with. */
     private TypedTest fresh(WorkerRecord record) {
-        Optional<TestFacts> last =
-                tests.lastSignedBy(currentUser.username(), record.asOf()).map(RecordedTest::facts);
+        Optional<RecordedTest> lastTest = tests.lastSignedBy(currentUser.username(), record.asOf());
+        Optional<TestFacts> last = lastTest.map(RecordedTest::facts);
         return new TypedTest(
                 TypedThresholds.NONE,
-                TypedTest.USUAL_LIMIT,
+                lastTest.flatMap(test -> TypedThresholds.loudestTone(test.audiogram()))
+                        .orElse(TypedTest.USUAL_LIMIT),
                 Optional.of(record.asOf()),
                 Optional.of(PurposeGuess.of(record)),
                 "",
@@ -200,7 +230,7 @@ public class TestEntryService {
         TestFacts facts = former.facts();
         return new TypedTest(
                 TypedThresholds.of(audiogram, facts.repeatAt1000Hz()),
-                TypedTest.USUAL_LIMIT,
+                TypedThresholds.loudestTone(audiogram).orElse(TypedTest.USUAL_LIMIT),
                 Optional.of(audiogram.date()),
                 Optional.of(audiogram.purpose()),
                 facts.hoursSinceNoise().map(hours -> hours.toPlainString()).orElse(""),

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.HearingLevel;
 import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.audiometry.Threshold.NotTested.Reason;
@@ -54,6 +57,17 @@ public record TypedThresholds(List<String> texts) {
             texts.add(text(repeatAt1000Hz.of(ear)));
         }
         return new TypedThresholds(texts);
+    }
+
+    /** The loudest tone at which a test says that there was no response, as typed; none where it says so nowhere. */
+    static Optional<String> loudestTone(Audiogram audiogram) {
+        return EARS.stream()
+                .flatMap(ear -> Arrays.stream(Frequency.values()).map(frequency -> audiogram.threshold(ear, frequency)))
+                .flatMap(threshold ->
+                        threshold instanceof Threshold.NoResponse(var limit) ? limit.stream() : Stream.of())
+                .map(HearingLevel::decibels)
+                .max(Integer::compare)
+                .map(String::valueOf);
     }
 
     String at(Ear ear, Frequency frequency) {

@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.thresholdregister.platform.accounts.DemoAccounts;
 
@@ -93,7 +94,7 @@ class TestEntryPageTest extends BrowserTest {
         page().reload();
         assertThat(field("Right ear, 6000 Hz, dB HL")).hasValue("4");
         assertThat(field("Right ear, 4000 Hz, dB HL")).hasValue("45");
-        assertThat(page().locator("[data-ear=right][data-series=latest][data-hz='4000']"))
+        assertThat(page().locator("audiogram-reader [data-ear=right][data-series=latest][data-hz='4000']"))
                 .hasAttribute("data-words", "45 dB HL");
 
         field("Right ear, 6000 Hz, dB HL").focus();
@@ -102,7 +103,7 @@ class TestEntryPageTest extends BrowserTest {
         type(LEVELS.subList(5, 14));
         assertThat(field("Left ear, 8000 Hz, dB HL")).hasValue("25");
         page().context().setOffline(false);
-        assertThat(page().locator("[data-ear=left][data-series=latest][data-hz='8000']"))
+        assertThat(page().locator("audiogram-reader [data-ear=left][data-series=latest][data-hz='8000']"))
                 .hasAttribute("data-words", "25 dB HL", new LocatorAssertions.HasAttributeOptions().setTimeout(30_000));
         assertThat(page().evaluate("sessionStorage.length"))
                 .as("what has arrived is kept in the browser no longer")
@@ -126,6 +127,26 @@ class TestEntryPageTest extends BrowserTest {
         assertThat(page().locator("main")).containsText("14 thresholds");
         Accessibility.assertNothingGrave(page());
         screenshots("test-start");
+    }
+
+    /** As after a laptop was closed overnight: the first key meets a session that is over. */
+    @Test
+    void whatIsTypedAfterTheSessionEndedIsThereAfterSigningInAgain() {
+        signInAs(DemoAccounts.NURSE);
+        openTest("FG-0066");
+        type(LEVELS.subList(0, 3));
+        assertThat(page().locator("audiogram-reader [data-ear=right][data-series=latest][data-hz='2000']"))
+                .hasAttribute("data-words", "15 dB HL");
+        page().context().clearCookies();
+        page().keyboard().type("35");
+        page().waitForSelector("#username");
+        page().fill("#username", DemoAccounts.NURSE);
+        page().fill("#password", DemoAccounts.PASSWORD);
+        page().click("button[type=submit]");
+        page().waitForSelector("vaadin-app-layout");
+        openTest("FG-0066");
+        assertThat(field("Right ear, 3000 Hz, dB HL")).hasValue(Pattern.compile("35?"));
+        assertThat(field("Right ear, 2000 Hz, dB HL")).hasValue("15");
     }
 
     @Test
@@ -164,7 +185,7 @@ class TestEntryPageTest extends BrowserTest {
         assertThat(field("Right ear, 3000 Hz, dB HL")).hasValue("");
         press("Shift+Enter");
         assertThat(field("Right ear, 2000 Hz, dB HL")).isFocused();
-        assertThat(page().locator("[data-ear=right][data-series=latest][data-hz='2000']"))
+        assertThat(page().locator("audiogram-reader [data-ear=right][data-series=latest][data-hz='2000']"))
                 .hasAttribute("data-words", "no response at 95 dB HL");
     }
 
@@ -183,10 +204,17 @@ class TestEntryPageTest extends BrowserTest {
         press("Control+Enter");
         assertThat(page().locator("[role=alert]")).containsText("Say why the test on record is wrong.");
         page().getByLabel("Why the test on record is wrong").fill("Read from the wrong line");
+        page().locator("vaadin-combo-box", new Page.LocatorOptions().setHasText("Instrument"))
+                .locator("input")
+                .fill("Z-9");
         press("Control+Enter");
         assertThat(page().locator("h1")).hasText("Signed");
         page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("The worker's page"))
                 .click();
+        assertThat(page().locator(".tr-history tbody tr", new Page.LocatorOptions().setHasText("on Z-9")))
+                .hasCount(1);
+        assertThat(page().locator(".tr-history-former")).hasCount(1);
+        assertThat(page().locator(".tr-history-former")).containsText("Superseded on 24 Nov 2026 by nurse");
         assertThat(page().locator(".tr-corrections del")).hasCount(1);
         assertThat(page().locator(".tr-corrections summary").first()).containsText("Read from the wrong line");
         page().locator(".tr-corrections summary").first().press("Enter");

@@ -58,7 +58,6 @@ import org.thresholdregister.roster.WorkerService;
 import org.thresholdregister.rulesets.Holiday;
 import org.thresholdregister.rulesets.SiteRules;
 import org.thresholdregister.rulesets.SiteRulesService;
-import org.thresholdregister.testing.SupersededTestService;
 import org.thresholdregister.testing.TestEntryService;
 import org.thresholdregister.testing.TypedTests;
 
@@ -137,9 +136,6 @@ class ServiceAccessTest {
 
     @Autowired
     private TestEntryService testEntry;
-
-    @Autowired
-    private SupersededTestService superseded;
 
     @Autowired
     private TestImports files;
@@ -225,9 +221,8 @@ class ServiceAccessTest {
         table.put("TestEntryService.sign", new Access(WHO_TESTS, () -> testEntry.sign(-1, TypedTests.EMPTY)));
         table.put("TestEntryService.discard", new Access(WHO_TESTS, () -> testEntry.discard(-1)));
         table.put("TestEntryService.waiting", new Access(WHO_TESTS, testEntry::waiting));
-        table.put("SupersededTestService.ofWorker", new Access(NURSE_AND_OFFICER, () -> superseded.ofWorker("M-1")));
-        table.put(
-                "SupersededTestService.withdraw", new Access(WHO_TESTS, () -> superseded.withdraw("M-1", -1, "wrong")));
+        table.put("WorkerRecordService.superseded", new Access(NURSE_AND_OFFICER, () -> records.superseded("M-1")));
+        table.put("TestEntryService.withdraw", new Access(WHO_TESTS, () -> testEntry.withdraw("M-1", -1, "wrong")));
         table.put("WorkerRecordService.withOneMoreTest", new Access(WHO_TESTS, this::withOneMoreTest));
         table.put("SiteRulesService.chosen", new Access(WHO_SEES_RULES, siteRules::chosen));
         table.put("SiteRulesService.holidays", new Access(WHO_SEES_RULES, siteRules::holidays));

@@ -61,9 +61,6 @@ class TestEntryServiceTest {
     private TestEntryService entry;
 
     @Autowired
-    private SupersededTestService superseded;
-
-    @Autowired
     private WorkerRecordService records;
 
     @Autowired
@@ -130,7 +127,9 @@ class TestEntryServiceTest {
 
     @Test
     void aDraftBeginsWithTodayAndWhatIsDue() {
-        assertThat(draft("M-2").typed().purpose()).contains(TestPurpose.BASELINE);
+        TestDraft ofNobodyTested = draft("M-2");
+        assertThat(ofNobodyTested.typed().purpose()).contains(TestPurpose.BASELINE);
+        entry.discard(ofNobodyTested.key());
         assertThat(draft("M-1").typed().purpose()).contains(TestPurpose.ANNUAL);
         assertThat(draft("M-3").typed().purpose()).contains(TestPurpose.EXIT);
         assertThat(draft("M-1").typed().date()).contains(MovableClock.FIRST_DAY);
@@ -142,6 +141,11 @@ class TestEntryServiceTest {
                 .as("as this user's last test of the day")
                 .containsExactly("P. Marrowdale", "A-1", "supra-aural P-9", "Booth 2");
         assertThat(next.hours()).isEmpty();
+        assertThat(next.limit()).isEqualTo("95");
+        signed("M-3", test("2026-03-09", TestPurpose.EXIT, "10", ">100"));
+        assertThat(draft("M-2").typed().limit())
+                .as("the instrument's, as that test shows")
+                .isEqualTo("100");
     }
 
     @Test
@@ -315,7 +319,7 @@ class TestEntryServiceTest {
         RecordedTest successor = signed(correction.draft().key(), right).story().test();
 
         assertThat(tests("M-1")).hasSize(2).last().isEqualTo(successor);
-        SupersededTest kept = superseded.ofWorker("M-1").getFirst();
+        SupersededTest kept = records.superseded("M-1").getFirst();
         assertThat(kept.test()).isEqualTo(former);
         assertThat(kept.successor()).contains(successor.key());
         assertThat(kept.reason()).isEqualTo("Misread the printout");
@@ -403,19 +407,19 @@ class TestEntryServiceTest {
                 .story()
                 .test();
         noticeGiven(wrong);
-        assertThat(superseded.withdraw("M-1", wrong.key(), " ")).isEqualTo(WithdrawResult.REASON_MISSING);
-        assertThat(superseded.withdraw("M-2", wrong.key(), "x")).isEqualTo(WithdrawResult.NOT_ON_RECORD);
-        assertThat(superseded.withdraw("M-1", wrong.key(), "This was Dara Rusk's test"))
+        assertThat(entry.withdraw("M-1", wrong.key(), " ")).isEqualTo(WithdrawResult.REASON_MISSING);
+        assertThat(entry.withdraw("M-2", wrong.key(), "x")).isEqualTo(WithdrawResult.NOT_ON_RECORD);
+        assertThat(entry.withdraw("M-1", wrong.key(), "This was Dara Rusk's test"))
                 .isEqualTo(WithdrawResult.WITHDRAWN);
 
         assertThat(tests("M-1")).hasSize(1);
-        SupersededTest kept = superseded.ofWorker("M-1").getFirst();
+        SupersededTest kept = records.superseded("M-1").getFirst();
         assertThat(kept.test()).isEqualTo(wrong);
         assertThat(kept.successor()).isEmpty();
         assertThat(alterations.ofWorker("M-1"))
                 .singleElement()
                 .satisfies(change -> assertThat(change.after()).isEmpty());
-        assertThat(superseded.withdraw("M-1", wrong.key(), "again")).isEqualTo(WithdrawResult.NOT_ON_RECORD);
+        assertThat(entry.withdraw("M-1", wrong.key(), "again")).isEqualTo(WithdrawResult.NOT_ON_RECORD);
 
         signed("M-1", test("2026-03-09", TestPurpose.ANNUAL, "10", "10"));
         assertThat(tests("M-1")).as("the day is free for the right test").hasSize(2);
@@ -426,17 +430,17 @@ class TestEntryServiceTest {
         RecordedTest test = signed("M-1", test("2026-03-09", TestPurpose.ANNUAL, "40", "10"))
                 .story()
                 .test();
-        superseded.withdraw("M-1", test.key(), "Wrong person");
+        entry.withdraw("M-1", test.key(), "Wrong person");
         SignIn.as(Role.SAFETY_OFFICER, "Yard");
-        assertThat(superseded.ofWorker("M-1")).isEmpty();
+        assertThat(records.superseded("M-1")).isEmpty();
         SignIn.as(Role.SAFETY_OFFICER, "Mill");
-        assertThat(superseded.ofWorker("M-1")).hasSize(1);
+        assertThat(records.superseded("M-1")).hasSize(1);
     }
 
     @Test
     void anImportBringsNoTestBackThatWasTakenOut() {
         RecordedTest baseline = tests("M-1").getFirst();
-        superseded.withdraw("M-1", baseline.key(), "Wrong person");
+        entry.withdraw("M-1", baseline.key(), "Wrong person");
         String file = TestImports.AUDIOGRAM_COLUMNS + TestImports.test("M-1", "2025-03-02", "baseline", 10, 10);
         assertThat(files.preview("", file, "").problems()).singleElement().satisfies(problem -> {
             assertThat(problem.kind()).isEqualTo(ProblemKind.SUPERSEDED_ON_RECORD);

@@ -62,7 +62,7 @@ class AudiogramSection extends Section {
             words.add(told(story, ear));
         }
         numbers.removeAll();
-        numbers.add(new NumbersTable(comparison));
+        numbers.add(new NumbersTable("The same numbers", comparison));
         earlier.setEnabled(!choice.isFirst());
         later.setEnabled(!choice.isLast());
     }

@@ -7,13 +7,14 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.drawing.AudiogramTable;
 
-/** The numbers of a drawn audiogram. */
+/** The thresholds of an audiogram beside what it is compared with. */
 public class NumbersTable extends NativeTable {
 
-    public NumbersTable(AudiogramComparison comparison) {
+    /** @param caption what they are, without the unit */
+    public NumbersTable(String caption, AudiogramComparison comparison) {
         AudiogramTable numbers = AudiogramTable.of(comparison);
         addClassNames("tr-table", "tr-audiogram-numbers");
-        setCaptionText("The same numbers, " + AudiogramTable.UNIT);
+        setCaptionText(caption + ", " + AudiogramTable.UNIT);
         var head = new NativeTableRow(heading(AudiogramTable.FREQUENCY_HEADING, "col"));
         numbers.columns().forEach(column -> head.add(heading(column.heading(), "col")));
         getHead().add(head);

@@ -23,10 +23,11 @@ import org.thresholdregister.platform.ui.ListColumn;
 import org.thresholdregister.platform.ui.ListTable;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.WorkerRecord;
+import org.thresholdregister.review.WorkerRecordService;
 import org.thresholdregister.review.ui.HowMade;
 import org.thresholdregister.review.ui.NumbersTable;
 import org.thresholdregister.review.ui.WorkerSection;
-import org.thresholdregister.testing.SupersededTestService;
+import org.thresholdregister.testing.TestEntryService;
 
 /** On a worker's page: enter a test, correct one that is on record, and read those that count no more. */
 @org.springframework.stereotype.Component
@@ -34,11 +35,13 @@ class CorrectionSection implements WorkerSection {
 
     private static final int PLACE = 10;
 
-    private final SupersededTestService superseded;
+    private final WorkerRecordService records;
+    private final TestEntryService tests;
     private final CurrentUser currentUser;
 
-    CorrectionSection(SupersededTestService superseded, CurrentUser currentUser) {
-        this.superseded = superseded;
+    CorrectionSection(WorkerRecordService records, TestEntryService tests, CurrentUser currentUser) {
+        this.records = records;
+        this.tests = tests;
         this.currentUser = currentUser;
     }
 
@@ -54,7 +57,7 @@ class CorrectionSection implements WorkerSection {
 
     @Override
     public Optional<Component> of(WorkerRecord record) {
-        List<SupersededTest> former = superseded.ofWorker(record.details().workerId());
+        List<SupersededTest> former = records.superseded(record.details().workerId());
         boolean mayCorrect = isNurse() && !record.tests().isEmpty();
         if (former.isEmpty() && !mayCorrect) {
             return Optional.empty();
@@ -87,7 +90,8 @@ class CorrectionSection implements WorkerSection {
         var content = new Div(
                 new Paragraph(
                         "This test counts no more. It stands here as it was." + (made.isEmpty() ? "" : " " + made)),
-                new NumbersTable(AudiogramComparison.of(former.test().audiogram())));
+                new NumbersTable(
+                        "Thresholds", AudiogramComparison.of(former.test().audiogram())));
         details.setContent(content);
         return details;
     }
@@ -133,7 +137,7 @@ class CorrectionSection implements WorkerSection {
 
     private void ask(String workerId, RecordedTest test) {
         var dialog = new WithdrawDialog(
-                test, reason -> superseded.withdraw(workerId, test.key(), reason), () -> showAgain(workerId));
+                test, reason -> tests.withdraw(workerId, test.key(), reason), () -> showAgain(workerId));
         dialog.open();
     }
 

@@ -17,12 +17,15 @@ import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.function.SerializableConsumer;
 import java.util.List;
 import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.validity.FlagCount;
 import org.thresholdregister.core.wording.Counted;
+import org.thresholdregister.core.wording.ValidityWords;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.drawing.AudiogramSvg;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.OpeningSentence;
+import org.thresholdregister.review.WhatChanged;
 import org.thresholdregister.review.ui.Attention;
 import org.thresholdregister.review.ui.People;
 import org.thresholdregister.review.ui.TestPagePart;
@@ -49,6 +52,7 @@ class EntryPart extends Div {
     private final Element drawing = new Element("audiogram-reader");
     private final FoundPart found = new FoundPart("As it stands, not signed");
     private final Paragraph certificate = new Paragraph();
+    private final Paragraph doubts = new Paragraph();
     private final Div refusals = new Div();
     private transient TypedTest typed;
 
@@ -86,10 +90,12 @@ class EntryPart extends Div {
         Comparison.last(entry.record(), entry.former()).ifPresent(last -> picture.add(lastTest(last)));
         var typing = new Section(new H2("Thresholds"), thresholds, picture);
         typing.addClassName("tr-test-typing");
-        add(typing, found, facts);
+        add(typing, facts);
         parts.forEach(
                 part -> part.of(entry.draft().workerId(), entry.draft().key()).ifPresent(this::add));
         addSigning();
+        // Last, since it grows and shrinks with what is typed, and no field or button may move under the fingers.
+        add(found);
         tests.look(entry.draft().key()).ifPresent(outlook -> show(outlook, false));
     }
 
@@ -143,7 +149,8 @@ class EntryPart extends Div {
         discard.addThemeVariants(ButtonVariant.TERTIARY);
         var buttons = new Div(sign, discard);
         buttons.addClassName("tr-buttons");
-        add(new Section(new H2("Sign"), refusals, certificate, buttons));
+        doubts.addClassName("tr-test-doubts");
+        add(new Section(new H2("Sign"), refusals, certificate, doubts, buttons));
     }
 
     private TypedTest withFacts() {
@@ -192,10 +199,18 @@ class EntryPart extends Div {
                                 found.showNothing("No threshold is typed yet.");
                             } else {
                                 found.show(outlook.record().orElseThrow(), story, count == THRESHOLDS);
+                                found.showChanges(WhatChanged.inTests(
+                                        entry.record(), outlook.record().orElseThrow()));
                             }
                         },
-                        () -> found.showNothing("Nothing can be said yet: see the fields below."));
+                        () -> found.showNothing("Nothing can be said yet: see the day and the purpose."));
         certificate.setText(certificate(count));
+        doubts.setText(outlook.story()
+                .filter(story -> count == THRESHOLDS)
+                .map(story -> FlagCount.of(story.flags()))
+                .filter(flags -> !flags.isNone())
+                .map(flags -> "Look at the test again: " + ValidityWords.count(flags) + ", told below.")
+                .orElse(""));
     }
 
     /** What the signature stands under. */

@@ -30,12 +30,13 @@ class FoundPart extends Section {
     private final Div found = new Div();
     private final Div doubts = new Div();
     private final Div next = new Div();
+    private final Div changed = new Div();
 
     FoundPart(String heading) {
         found.addClassName("tr-test-findings");
         var caution = new Paragraph(Words.CAUTION);
         caution.addClassName("tr-caution");
-        var columns = new Div(found, doubts, next);
+        var columns = new Div(found, doubts, next, changed);
         columns.addClassName("tr-test-columns");
         add(new H2(heading), columns, caution);
     }
@@ -50,6 +51,7 @@ class FoundPart extends Section {
         found.removeAll();
         doubts.removeAll();
         next.removeAll();
+        changed.removeAll();
         found.add(new H3("Found"), new Paragraph(why));
     }
 
@@ -79,6 +81,16 @@ class FoundPart extends Section {
                             followUp, record.rules().by(followUp, record.asOf()).ruleSet()))
                     .map(FoundPart::item)
                     .toList()));
+        }
+    }
+
+    /** Says what the test changes about others on record; nothing where it changes nothing. */
+    void showChanges(List<String> changes) {
+        changed.removeAll();
+        if (!changes.isEmpty()) {
+            changed.add(
+                    new H3("What it changes about other tests"),
+                    sentences(changes.stream().map(ListItem::new).toList()));
         }
     }
 

@@ -8,7 +8,7 @@ import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.function.SerializableFunction;
 import com.vaadin.flow.function.SerializableRunnable;
 import org.thresholdregister.audiograms.RecordedTest;
-import org.thresholdregister.testing.SupersededTestService;
+import org.thresholdregister.testing.TypedTest;
 import org.thresholdregister.testing.WithdrawResult;
 
 /** Asks why a test is to be taken out that was entered in error. */
@@ -26,7 +26,7 @@ class WithdrawDialog extends Dialog {
         setCloseOnOutsideClick(false);
         setWidth("min(32rem, 100%)");
         reason.setWidthFull();
-        reason.setMaxLength(SupersededTestService.LONGEST_REASON);
+        reason.setMaxLength(TypedTest.LONGEST_TEXT);
         reason.setHelperText("Such as: this was the test of another person");
         add(
                 new Paragraph(

@@ -14,6 +14,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -146,6 +147,34 @@ class TestViewTest extends SpringBrowserlessTest {
                 .contains("Name who made the test.");
         assertThat(tester.isInvalid()).isTrue();
         assertThat(kept().hours()).isEqualTo("14");
+    }
+
+    @Test
+    void aTestThatComesLateSaysWhatItChangesAboutOthers() {
+        typeThresholds("40", "10");
+        tests.sign(entry().draft().key(), kept());
+        TestEntry entry = entry();
+        TypedTest typed = entry.draft().typed();
+        tests.type(
+                entry.draft().key(),
+                new TypedTest(
+                        typed.thresholds(),
+                        typed.limit(),
+                        Optional.of(LocalDate.of(2024, 1, 8)),
+                        Optional.of(TestPurpose.BASELINE),
+                        "",
+                        Optional.empty(),
+                        "Test",
+                        "",
+                        "",
+                        "",
+                        "",
+                        ""));
+        typeThresholds("40", "10");
+        assertThat(shown("test/M-1"))
+                .contains("What it changes about other tests")
+                .contains("Annual test of 9 Mar 2026, right ear: no shift, not recordable (before: awaiting retest,"
+                        + " also for the injury log).");
     }
 
     @Test
