@@ -7,8 +7,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.Cookie;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.thresholdregister.platform.accounts.DemoAccounts;
 
@@ -137,15 +137,22 @@ class TestEntryPageTest extends BrowserTest {
         type(LEVELS.subList(0, 3));
         assertThat(page().locator("audiogram-reader [data-ear=right][data-series=latest][data-hz='2000']"))
                 .hasAttribute("data-words", "15 dB HL");
-        page().context().clearCookies();
+        List<Cookie> ended = page().context().cookies().stream()
+                .map(cookie -> new Cookie(cookie.name, "ended")
+                        .setDomain(cookie.domain)
+                        .setPath(cookie.path))
+                .toList();
+        page().context().addCookies(ended);
         page().keyboard().type("35");
+        page().keyboard().press("Enter");
+        page().keyboard().press("Escape");
         page().waitForSelector("#username");
         page().fill("#username", DemoAccounts.NURSE);
         page().fill("#password", DemoAccounts.PASSWORD);
         page().click("button[type=submit]");
         page().waitForSelector("vaadin-app-layout");
         openTest("FG-0066");
-        assertThat(field("Right ear, 3000 Hz, dB HL")).hasValue(Pattern.compile("35?"));
+        assertThat(field("Right ear, 3000 Hz, dB HL")).hasValue("35");
         assertThat(field("Right ear, 2000 Hz, dB HL")).hasValue("15");
     }
 
