@@ -38,13 +38,22 @@ public sealed interface ProtectionTarget {
      * @param shiftOn day of the test of the latest shift that stands; empty where none does
      */
     static ProtectionTarget of(RuleSet rules, Optional<LocalDate> shiftOn) {
-        BigDecimal level = shiftOn.isPresent() ? AFTER_SHIFT : WITHOUT_SHIFT;
+        return of(rules, shiftOn.isPresent(), shiftOn);
+    }
+
+    /** What is asked where a shift has no day, as in a calculation about nobody. */
+    static ProtectionTarget of(RuleSet rules, boolean afterShift) {
+        return of(rules, afterShift, Optional.empty());
+    }
+
+    private static ProtectionTarget of(RuleSet rules, boolean afterShift, Optional<LocalDate> shiftOn) {
+        BigDecimal level = afterShift ? AFTER_SHIFT : WITHOUT_SHIFT;
         return switch (rules.word()) {
             case "osha" ->
                 new AtMost(
                         level,
                         shiftOn,
-                        new Citation(shiftOn.isPresent() ? "29 CFR 1910.95(j)(3)" : "29 CFR 1910.95(j)(2)"),
+                        new Citation(afterShift ? "29 CFR 1910.95(j)(3)" : "29 CFR 1910.95(j)(2)"),
                         Provenance.LOOKED_UP);
             case "fra" -> new AtMost(level, shiftOn, new Citation("49 CFR 227.117"), Provenance.LOOKED_UP);
             default -> new NotNamed();
