@@ -199,9 +199,7 @@ public final class ProtectionWords {
         if (rated.formula().signum() < 0) {
             return decibels(rated.level()) + " − 0, as " + rating + " is less than nothing,";
         }
-        boolean plain = rating.chars().allMatch(c -> Character.isDigit(c) || c == '.');
-        boolean wrapped = rating.startsWith("(") && rating.indexOf(')') == rating.length() - 1;
-        return decibels(rated.level()) + " − " + (plain || wrapped ? rating : "(" + rating + ")");
+        return decibels(rated.level()) + " − " + (rated.after().signum() == 0 ? rating : "(" + rating + ")");
     }
 
     private static String reduction(ByHml hml) {
