@@ -92,8 +92,8 @@ class DemoProtection {
                         .withSnr(BigDecimal.valueOf(33))
                         .withHml(BigDecimal.valueOf(32), BigDecimal.valueOf(29), BigDecimal.valueOf(27))
                         .withOctaves(new OctaveAttenuation(
-                                decimals("29 31 34 34 35 40 41 44 45"),
-                                decimals("4.1 4.4 4.3 3.2 3.0 3.1 3.4 3.6 4.0"))));
+                                decimals("32 34 36 36 36 41 43 46 47"),
+                                decimals("4.1 4.0 3.8 3.0 2.6 3.0 3.2 3.4 3.8"))));
         long flanged = add(site, "Glasshouse flanged plug", ProtectorKind.OTHER_PLUG, "S, M, L", LabelValues.ofNrr(21));
         long muff = add(
                 site,

@@ -16,15 +16,22 @@ import org.thresholdregister.core.rules.RuleSet;
  *
  * @param first from the first day at the action level; empty where the rule names no time, so that it is due on that day
  * @param again from the last training
+ * @param offeredYearly whether it is to be offered each calendar year besides, 280 to 450 days apart; offers are not kept
  * @param certified whether the date and the kind of training are certified
  */
 public record TrainingRule(
-        Optional<Deadline> first, Deadline again, boolean certified, Citation basis, Provenance provenance) {
+        Optional<Deadline> first,
+        Deadline again,
+        boolean offeredYearly,
+        boolean certified,
+        Citation basis,
+        Provenance provenance) {
 
     /** 29 CFR 1910.95(k)(1) and (2): annually; no time is named for the first. */
     private static final TrainingRule OSHA = new TrainingRule(
             Optional.empty(),
             new Deadline.Months(12),
+            false,
             false,
             new Citation("29 CFR 1910.95(k)(2)"),
             Provenance.LOOKED_UP);
@@ -33,6 +40,7 @@ public record TrainingRule(
     private static final TrainingRule MSHA = new TrainingRule(
             Optional.of(new Deadline.CalendarDays(30)),
             new Deadline.Months(12),
+            false,
             true,
             new Citation("30 CFR 62.180"),
             Provenance.LOOKED_UP);
@@ -41,6 +49,7 @@ public record TrainingRule(
     private static final TrainingRule FRA = new TrainingRule(
             Optional.of(new Deadline.Months(6)),
             new Deadline.CalendarDays(1095),
+            true,
             false,
             new Citation("49 CFR 227.119"),
             Provenance.LOOKED_UP);

@@ -107,6 +107,11 @@ public final class ProtectionWords {
                 .replace("-", "−");
     }
 
+    /** A rating that was computed, to a tenth as its source prints it. */
+    public static String rating(BigDecimal computed) {
+        return computed.setScale(1, RoundingMode.HALF_UP).toPlainString() + " dB";
+    }
+
     /** {@code 79 dBA}. */
     public static String dba(BigDecimal value) {
         return decibels(value) + " dBA";
@@ -122,7 +127,7 @@ public final class ProtectionWords {
                 by(level.method()) + ", " + dba(level.levelUnder()) + " under the " + kind(kind) + "; "
                         + targetAndAnswer(level, target) + ".";
             case Estimate.Unavailable none ->
-                by(none.method()) + ", no level under the " + kind(kind) + ": " + missing(none);
+                by(none.method()) + ", no level under the " + kind(kind) + ": " + lacks(none) + ".";
         };
     }
 
@@ -222,10 +227,12 @@ public final class ProtectionWords {
 
     /** What a method lacks: {@code The noise has no C-weighted level.} */
     public static String missing(Estimate.Unavailable estimate) {
-        return Words.capitalised(Words.listed(estimate.missing().stream()
-                        .map(ProtectionWords::missing)
-                        .toList()))
-                + ".";
+        return Words.capitalised(lacks(estimate)) + ".";
+    }
+
+    private static String lacks(Estimate.Unavailable estimate) {
+        return Words.listed(
+                estimate.missing().stream().map(ProtectionWords::missing).toList());
     }
 
     private static String missing(Missing missing) {

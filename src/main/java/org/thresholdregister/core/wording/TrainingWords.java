@@ -48,6 +48,7 @@ public final class TrainingWords {
                                 .map(deadline -> "within " + Words.deadline(deadline) + " of enrolment")
                                 .orElse("at enrolment")
                         + ", and again within " + Words.deadline(rule.again()) + " of the last"
+                        + (rule.offeredYearly() ? "; it is offered each calendar year, 280 to 450 days apart" : "")
                         + (rule.certified() ? "; its date and kind are certified" : "") + ".",
                 rule.basis());
     }

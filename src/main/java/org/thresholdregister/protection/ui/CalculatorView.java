@@ -187,7 +187,7 @@ class CalculatorView extends Div implements BeforeEnterObserver {
                 new EstimateTable(
                         "The level under the protector, by each method", estimates, target, Optional.empty()));
         octaves.ifPresent(data -> result.add(new Paragraph("These octave bands give an NRR of "
-                + ProtectionWords.decibels(NoiseReductionRating.of(data)) + " dB, to hold the label against. ["
+                + ProtectionWords.rating(NoiseReductionRating.of(data)) + ", to hold the label against. ["
                 + NoiseReductionRating.SOURCE.place() + "]")));
     }
 

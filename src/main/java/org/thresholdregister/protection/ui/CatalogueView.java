@@ -53,6 +53,7 @@ class CatalogueView extends Div {
     private final transient ProtectorService protectors;
     private final List<String> sites;
     private final boolean mayEdit;
+    private final Div lead = new Div();
     private final Div shown = new Div();
 
     CatalogueView(ProtectorService protectors, WorkerService workers, CurrentUser currentUser) {
@@ -71,8 +72,7 @@ class CatalogueView extends Div {
         actions.add(
                 new Anchor(ProtectorsView.ROUTE, "Who has to wear protectors"),
                 new Anchor(CalculatorView.ROUTE, "Protector calculator"));
-        add(new H1("Catalogue of protectors"), shown);
-        addComponentAtIndex(1, actions);
+        add(new H1("Catalogue of protectors"), lead, actions, shown);
         refresh();
     }
 
@@ -80,7 +80,8 @@ class CatalogueView extends Div {
         shown.removeAll();
         List<Product> all = protectors.catalogue();
         List<Product> given = all.stream().filter(Product::isGivenOut).toList();
-        shown.add(new LeadSentence(Counted.of(given.size(), "protector is", "protectors are") + " given out at "
+        lead.removeAll();
+        lead.add(new LeadSentence(Counted.of(given.size(), "protector is", "protectors are") + " given out at "
                 + (sites.size() == 1 ? "your site" : "your sites") + "."));
         if (all.isEmpty()) {
             shown.add(new EmptyHint(
@@ -224,7 +225,7 @@ class CatalogueView extends Div {
                 ListCell.text(product.details().pair().isPresent() ? "as its two parts" : String.join(", ", values));
         return label.octaves()
                 .map(data -> cell.withNote("with octave bands, which give an NRR of "
-                        + ProtectionWords.decibels(NoiseReductionRating.of(data))))
+                        + ProtectionWords.rating(NoiseReductionRating.of(data))))
                 .orElse(cell);
     }
 }

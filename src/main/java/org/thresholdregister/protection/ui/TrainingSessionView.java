@@ -8,7 +8,9 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.notification.Notification;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
@@ -94,6 +96,7 @@ class TrainingSessionView extends Div implements HasUrlParameter<Long> {
                         + TrainingWords.topics(details.topics()) + "."),
                 actions,
                 facts(details),
+                topics(details),
                 new H2("Who took part"));
         if (session.attendants().isEmpty()) {
             add(new EmptyHint("Nobody is on the list.", "Add those who took part below."));
@@ -110,14 +113,6 @@ class TrainingSessionView extends Div implements HasUrlParameter<Long> {
         fact(facts, "Trainer", details.trainer());
         fact(facts, "Language", language(details.language()));
         fact(facts, "Length", Counted.of(details.minutes(), "minute", "minutes"));
-        fact(
-                facts,
-                "Topics",
-                details.topics().stream()
-                        .sorted()
-                        .map(topic -> Words.capitalised(TrainingWords.topic(topic)) + " ["
-                                + topic.basis().place() + "]")
-                        .collect(Collectors.joining("; ")));
         if (!details.materials().isEmpty()) {
             fact(facts, "Materials", details.materials());
         }
@@ -127,8 +122,16 @@ class TrainingSessionView extends Div implements HasUrlParameter<Long> {
         return facts;
     }
 
+    private static UnorderedList topics(NewSession details) {
+        return new UnorderedList(details.topics().stream()
+                .sorted()
+                .map(topic -> new ListItem(Words.capitalised(TrainingWords.topic(topic)) + ". ["
+                        + topic.basis().place() + "]"))
+                .toArray(ListItem[]::new));
+    }
+
     private static void fact(DescriptionList facts, String term, String words) {
-        facts.add(new DescriptionList.Term(term), new DescriptionList.Description(words));
+        facts.add(new Div(new DescriptionList.Term(term), new DescriptionList.Description(words)));
     }
 
     static String language(String code) {
