@@ -15,7 +15,6 @@ import com.vaadin.flow.function.SerializableFunction;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -28,6 +27,7 @@ import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Words;
+import org.thresholdregister.platform.ui.DayField;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.TestStory;
@@ -38,7 +38,7 @@ class DecisionDialog extends Dialog {
     private final Select<DecisionKind> kind = new Select<>();
     private final RadioButtonGroup<Ears> ears = new RadioButtonGroup<>("Ears");
     private final Select<LocalDate> test = new Select<>();
-    private final DatePicker date = new DatePicker("Day on which it was decided or done");
+    private final DatePicker date = DayField.labelled("Day on which it was decided or done");
     private final TextField by = new TextField("Decided or done by");
     private final TextArea reason = new TextArea("Reason");
     private final Paragraph problem = new Paragraph();
@@ -76,8 +76,6 @@ class DecisionDialog extends Dialog {
         ears.addValueChangeListener(change -> earsWereChosen |= change.isFromClient());
         offerTests(stories, draft.testDate());
         test.addValueChangeListener(change -> proposeEars());
-        date.setLocale(Locale.ENGLISH);
-        date.setI18n(new DatePicker.DatePickerI18n().setDateFormats("d MMM yyyy", "yyyy-MM-dd"));
         date.setValue(today);
         by.setValue(userName);
         by.setMaxLength(DecisionService.LONGEST_BY);
@@ -167,6 +165,7 @@ class DecisionDialog extends Dialog {
             case BEFORE_THE_TEST -> complain(date, "This is before the test that it is about.");
             case IN_THE_FUTURE -> complain(date, "This day has not come yet.");
             case REASON_MISSING -> complain(reason, "This decision is taken down only with its reason.");
+            case EVIDENCE_MISSING -> complain(reason, "Say by what it was done.");
             case TEXT_TOO_LONG -> complain("The reason or the name is too long. Nothing was changed.");
         }
     }

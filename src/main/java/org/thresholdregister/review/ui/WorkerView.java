@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.WildcardParameter;
@@ -28,6 +29,7 @@ import org.thresholdregister.review.AlterationService;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.DeterminationHistoryService;
+import org.thresholdregister.review.EvidenceService;
 import org.thresholdregister.review.OpeningSentence;
 import org.thresholdregister.review.TestStory;
 import org.thresholdregister.review.WhatChanged;
@@ -46,6 +48,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
     private final transient DeterminationHistoryService formerly;
     private final transient AlterationService alterations;
     private final transient DecisionService decisions;
+    private final transient EvidenceService evidence;
     private final transient CurrentUser currentUser;
     private final transient List<WorkerSection> added;
     private String site = "";
@@ -55,12 +58,14 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             DeterminationHistoryService formerly,
             AlterationService alterations,
             DecisionService decisions,
+            EvidenceService evidence,
             CurrentUser currentUser,
             List<WorkerSection> added) {
         this.records = records;
         this.formerly = formerly;
         this.alterations = alterations;
         this.decisions = decisions;
+        this.evidence = evidence;
         this.currentUser = currentUser;
         this.added = added.stream()
                 .sorted(Comparator.comparingInt(WorkerSection::place))
@@ -109,7 +114,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                             "The audiogram and what follows from it appear here once a test is imported."),
                     new FollowUpSection(record));
             if (!record.decisions().isEmpty()) {
-                add(new DecisionSection(record.decisions()));
+                add(decisions(record));
             }
             addSections(record);
             return;
@@ -133,10 +138,19 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                         record.asOf(),
                         draft -> askForDecision(record, draft)),
                 new FollowUpSection(record),
-                new DecisionSection(record.decisions(), enter));
+                decisions(record, enter));
         addSections(record);
         WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
         add(new UnderRulesSection(record));
+    }
+
+    private DecisionSection decisions(WorkerRecord record, Button... enter) {
+        String number = record.details().workerId();
+        return new DecisionSection(
+                record.decisions(),
+                evidence.ofWorker(number),
+                decision -> evidence.file(number, decision).orElseThrow(NotFoundException::new),
+                enter);
     }
 
     private void addActions(WorkerRecord record) {
