@@ -1,11 +1,14 @@
 -- The follow-ups become all that is open about workers: also what a case leaves owed, baseline proposals, and what
--- changed after a notice. Some of it has no date: open_since tells since when it is open. All of it is a projection and
+-- changed after a notice. Some of it has no date: open_since tells since when it is open; booked says when and where a retest
+-- is booked for. All of it is a projection and
 -- is written again at the next look.
 alter table follow_up alter column due_date drop not null;
 alter table follow_up add column open_since date default date '2000-01-01' not null;
 alter table follow_up alter column open_since drop default;
 alter table follow_up add column basis varchar(200) default '' not null;
 alter table follow_up alter column basis drop default;
+alter table follow_up add column booked varchar(2000) default '' not null;
+alter table follow_up alter column booked drop default;
 alter table follow_up drop column rule_set;
 update worker_judgement set rule_edition = 0;
 

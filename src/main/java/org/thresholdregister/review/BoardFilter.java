@@ -53,6 +53,11 @@ public record BoardFilter(
         return new BoardFilter(kind, Optional.of(one), site, department, from, to, who, postponed, text);
     }
 
+    /** The same of what is put off alone, or of what is not. */
+    public BoardFilter withPostponed(Postponed which) {
+        return new BoardFilter(kind, state, site, department, from, to, who, Optional.of(which), text);
+    }
+
     /** The same at one site alone. */
     public BoardFilter withSite(String one) {
         return new BoardFilter(kind, state, Optional.of(one), department, from, to, who, postponed, text);

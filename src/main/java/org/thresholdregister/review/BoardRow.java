@@ -35,6 +35,7 @@ public sealed interface BoardRow {
      * Something about a worker's test. Texts that are not given are empty.
      *
      * @param openSince since when it has been open, where the register knows better than the date of the test
+     * @param booked when and where a retest is booked for
      * @param postponed how it is put off beyond today; empty where it is not
      */
     record OfTask(
@@ -46,6 +47,7 @@ public sealed interface BoardRow {
             Optional<LocalDate> due,
             LocalDate openSince,
             String basis,
+            String booked,
             Optional<Postponement> postponed,
             LocalDate today)
             implements BoardRow {

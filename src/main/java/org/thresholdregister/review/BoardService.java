@@ -222,7 +222,7 @@ public class BoardService {
         record Found(Tuple tuple, Optional<Long> postponement) {}
         List<Found> found = query.page(
                 "w.workerId, w.familyName, w.givenName, w.site, w.department, f.kind, f.dueDate, f.openSince,"
-                        + " f.testDate, f.ears, f.basis, f.postponementId, f.postponedUntil",
+                        + " f.testDate, f.ears, f.basis, f.postponementId, f.postponedUntil, f.booked",
                 List.of(order.column().path(), "f.dueDate", "f.id"),
                 order.descending(),
                 offset,
@@ -264,6 +264,7 @@ public class BoardService {
                 Optional.ofNullable(tuple.get(6, LocalDate.class)),
                 tuple.get(7, LocalDate.class),
                 tuple.get(10, String.class),
+                tuple.get(13, String.class),
                 postponed,
                 today);
     }

@@ -28,6 +28,7 @@ class StoredTask {
     private @Nullable LocalDate testDate;
     private Ears ears;
     private String basis;
+    private String booked;
     private @Nullable Long postponementId;
     private @Nullable LocalDate postponedUntil;
 
@@ -50,6 +51,7 @@ class StoredTask {
         this.testDate = testDate.orElse(null);
         this.ears = ears;
         this.basis = basis;
+        this.booked = "";
     }
 
     long workerKey() {
@@ -78,6 +80,11 @@ class StoredTask {
 
     TaskKey key(String workerNumber) {
         return new TaskKey(workerNumber, kind, testDate, ears);
+    }
+
+    /** @param words when and where it is booked for */
+    void book(String words) {
+        booked = words;
     }
 
     void postpone(StoredPostponement postponement) {

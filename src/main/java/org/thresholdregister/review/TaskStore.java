@@ -27,6 +27,7 @@ import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.regulation.Citation;
 import org.thresholdregister.core.rules.Step;
+import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 import org.thresholdregister.review.RegisterRules.OfToday;
 import org.thresholdregister.roster.StoredWorker;
@@ -78,8 +79,8 @@ class TaskStore {
                 .endDate()
                 .filter(end -> end.isBefore(today.day()))
                 .isPresent();
-        for (CaseLife life : WorkerCases.of(stored.history(), judgement, today.options(stored))
-                .cases()) {
+        WorkerCases cases = WorkerCases.of(stored.history(), judgement, today.options(stored));
+        for (CaseLife life : cases.cases()) {
             for (Owed owed : life.owed()) {
                 TaskKind.of(owed.duty())
                         .filter(kind -> !hasLeft || !isForWorkersAtWork(kind))
@@ -107,8 +108,21 @@ class TaskStore {
                             .paragraph(Step.REVISED_BASELINE)
                             .place()));
         }
+        tasks.forEach(task -> booking(task, cases).ifPresent(task::book));
         putOff(tasks, stored.worker(), postponed);
         return tasks;
+    }
+
+    /** When and where a retest is booked for, as the last booking says. */
+    private static Optional<String> booking(StoredTask task, WorkerCases cases) {
+        TaskKey key = task.key("");
+        return key.testDate()
+                .filter(day -> key.kind() == TaskKind.RETEST)
+                .flatMap(cases::about)
+                .flatMap(life -> life.history().stream()
+                        .filter(event -> event.move() == CaseMove.RETEST_BOOKED)
+                        .reduce((earlier, later) -> later))
+                .map(event -> event.reason().isEmpty() ? "Booked on " + Words.day(event.day()) + "." : event.reason());
     }
 
     /** Nobody fits protectors for, or trains, a worker who has left. */

@@ -182,6 +182,9 @@ class BulkServiceTest {
                 records.open("M-1").orElseThrow().decisions().getFirst().decision();
         assertThat(booked.kind()).isEqualTo(DecisionKind.RETEST_BOOKED);
         assertThat(booked.reason()).isEqualTo("Booked for 20 Mar 2026. 9 am, booth 2");
+        assertThat(board.ofTasks(List.of(RETEST_M)).values())
+                .extracting(BoardRow.OfTask::booked)
+                .containsExactly("Booked for 20 Mar 2026. 9 am, booth 2");
         // The window of the test of 1 March closes with the 31st.
         assertThat(bulk.book(List.of(RETEST_M), LocalDate.of(2026, 4, 1), "Ida Lock", "")
                         .left())

@@ -38,6 +38,7 @@ final class BoardColumns {
             "test_date",
             "ears",
             "open_since",
+            "booked",
             "put_off_until",
             "why_put_off");
 
@@ -66,9 +67,12 @@ final class BoardColumns {
         return orders;
     }
 
-    /** The words of the button that says a task has been done; empty where the user has none. */
+    /** The words of the button that says a task has been done, or books it; empty where the user has none. */
     static Optional<String> button(TaskKind kind, Set<DecisionKind> allowed) {
-        return kind.doneBy().filter(allowed::contains).map(decision -> switch (decision) {
+        Optional<DecisionKind> entered =
+                kind == TaskKind.RETEST ? Optional.of(DecisionKind.RETEST_BOOKED) : kind.doneBy();
+        return entered.filter(allowed::contains).map(decision -> switch (decision) {
+            case RETEST_BOOKED -> "Book";
             case NOTICE_GIVEN -> "Notice given";
             case RECORDED -> "Case recorded";
             case LINED_OUT -> "Lined out";
@@ -93,6 +97,7 @@ final class BoardColumns {
                         day(task.key().testDate()),
                         ears(task),
                         Dates.inFile(task.openSince()),
+                        task.booked(),
                         day(task.postponed().map(putOff -> putOff.until())),
                         task.postponed().map(putOff -> putOff.reason()).orElse(""));
             case OfDuty(var duty, var today) ->
@@ -108,6 +113,7 @@ final class BoardColumns {
                         day(row.due()),
                         BoardWords.due(row),
                         row.basis(),
+                        "",
                         "",
                         "",
                         "",
@@ -148,6 +154,7 @@ final class BoardColumns {
         String when = switch (row) {
             case OfTask task ->
                 task.due().map(Dates::onScreen).orElseGet(() -> "open since " + Dates.onScreen(task.openSince()))
+                        + (task.booked().isEmpty() ? "" : "; " + uncapitalised(task.booked()))
                         + task.postponed()
                                 .map(putOff ->
                                         "; put off until " + Dates.onScreen(putOff.until()) + ": " + putOff.reason())
@@ -155,6 +162,10 @@ final class BoardColumns {
             case OfDuty(var duty, var today) -> Dates.onScreen(duty.due());
         };
         return ListCell.state(kind, BoardWords.due(row)).withNote(when);
+    }
+
+    private static String uncapitalised(String sentence) {
+        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private static ListCell test(BoardRow row) {

@@ -13,6 +13,7 @@ import org.thresholdregister.review.BoardRow.OfTask;
 import org.thresholdregister.review.BulkService;
 import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.TaskKey;
+import org.thresholdregister.review.TaskKind;
 
 /** Answers what is open from a list, for the pages that show one. What it does is told in words. */
 @SpringComponent
@@ -37,13 +38,29 @@ class BoardDesk {
     /** Asks for what is to be entered for the button of one row. */
     void answer(BoardRow row, SerializableConsumer<String> done) {
         if (row instanceof OfTask task) {
-            settle(List.of(task), done);
+            if (task.kind() == TaskKind.RETEST) {
+                book(List.of(task), done);
+            } else {
+                settle(List.of(task), done);
+            }
         }
     }
 
-    void settle(List<OfTask> rows, SerializableConsumer<String> done) {
+    /** Asks for what is to be entered for those of these rows that the user may say to have been done. */
+    void settle(List<OfTask> chosen, SerializableConsumer<String> done) {
+        Set<DecisionKind> allowed = decisions.kindsToEnter();
+        List<OfTask> rows = chosen.stream()
+                .filter(row -> row.kind().doneBy().filter(allowed::contains).isPresent())
+                .toList();
+        if (rows.isEmpty()) {
+            done.accept(
+                    "Nothing that is chosen can be marked here: it is settled by a test, on a page of its own, or is"
+                            + " another role's to enter.");
+            return;
+        }
         new SettleDialog(
                         rows,
+                        chosen.size(),
                         LocalDate.now(clock),
                         currentUser.get().displayName(),
                         settlement -> bulk.settle(keys(rows), settlement),
@@ -52,6 +69,10 @@ class BoardDesk {
     }
 
     void book(List<OfTask> rows, SerializableConsumer<String> done) {
+        if (rows.stream().noneMatch(row -> row.kind() == TaskKind.RETEST)) {
+            done.accept("No retest is among what is chosen. Other tests are planned on test days.");
+            return;
+        }
         String by = currentUser.get().displayName();
         new BookDialog(rows, LocalDate.now(clock), (day, note) -> bulk.book(keys(rows), day, by, note), done).open();
     }

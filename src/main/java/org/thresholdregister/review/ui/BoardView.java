@@ -1,5 +1,6 @@
 package org.thresholdregister.review.ui;
 
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -30,6 +31,7 @@ import org.thresholdregister.platform.ui.FilterBar;
 import org.thresholdregister.platform.ui.FilterParameters;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.ListGrid;
+import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.platform.ui.SheetCsv;
 import org.thresholdregister.review.BoardColumn;
 import org.thresholdregister.review.BoardCounts;
@@ -78,7 +80,7 @@ class BoardView extends Div implements HealthRecordPage, BeforeEnterObserver {
                 .names(BoardAddress.DEPARTMENT, "Department", workers.departments())
                 .day(BoardAddress.FROM, "Due from")
                 .day(BoardAddress.TO, "Due until")
-                .choice(BoardAddress.WHO, "For whom to do", List.of(TaskKind.Doer.values()), BoardWords::doer)
+                .choice(BoardAddress.WHO, "Whose to do", List.of(TaskKind.Doer.values()), BoardWords::doer)
                 .choice(BoardAddress.POSTPONED, "Put off", List.of(Postponed.values()), BoardWords::postponed);
         list = new ListGrid<BoardRow, BoardColumn>(
                         "Follow-ups",
@@ -95,6 +97,7 @@ class BoardView extends Div implements HealthRecordPage, BeforeEnterObserver {
                         () -> withChosen(tasks -> desk.settle(tasks, this::entered)),
                         () -> withChosen(tasks -> desk.book(tasks, this::entered)),
                         () -> withChosen(tasks -> desk.postpone(tasks, this::entered)),
+                        () -> withChosen(BoardView::write),
                         this::chooseAll,
                         () -> list.choose(List.of())),
                 Downloads.link(
@@ -163,6 +166,13 @@ class BoardView extends Div implements HealthRecordPage, BeforeEnterObserver {
         } else {
             action.accept(tasks);
         }
+    }
+
+    private static void write(List<OfTask> tasks) {
+        UI.getCurrent()
+                .getPage()
+                .setLocation(Paths.letters(
+                        tasks.stream().map(OfTask::workerId).distinct().toList()));
     }
 
     private List<OfTask> chosenTasks() {

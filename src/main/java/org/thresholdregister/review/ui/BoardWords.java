@@ -1,5 +1,6 @@
 package org.thresholdregister.review.ui;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.duty.OpenDuty;
+import org.thresholdregister.platform.ui.FilterParameters;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.platform.ui.Place;
@@ -196,6 +198,17 @@ final class BoardWords {
         sentence.text(" " + Counted.isOrAre(counts.of(state)) + " " + predicate(state) + ".");
     }
 
+    /** {@code 3 follow-ups are put off; their due dates stand.} */
+    static LeadSentence postponed(int number) {
+        return new LeadSentence()
+                .link(
+                        Counted.of(number, "follow-up is", "follow-ups are") + " put off",
+                        FilterParameters.NONE
+                                .withChoice(BoardAddress.POSTPONED, Optional.of(BoardFilter.Postponed.POSTPONED))
+                                .pathOf(BoardAddress.ROUTE))
+                .text(number == 1 ? "; its due date stands." : "; their due dates stand.");
+    }
+
     /** {@code Since yesterday, 2 things have become overdue and 1 test was found to show a shift.} */
     static Optional<LeadSentence> news(BoardNews news) {
         if (news.overdue() == 0 && news.shifts() == 0) {
@@ -203,11 +216,13 @@ final class BoardWords {
         }
         var sentence = new LeadSentence("Since yesterday, ");
         if (news.overdue() > 0) {
-            String day = news.yesterday().toString();
+            Optional<LocalDate> yesterday = Optional.of(news.yesterday());
             sentence.link(
                             Counted.of(news.overdue(), "thing has", "things have") + " become overdue",
-                            BoardAddress.ROUTE + "?" + BoardAddress.FROM + "=" + day + "&" + BoardAddress.TO + "="
-                                    + day)
+                            FilterParameters.NONE
+                                    .withDay(BoardAddress.FROM, yesterday)
+                                    .withDay(BoardAddress.TO, yesterday)
+                                    .pathOf(BoardAddress.ROUTE))
                     .text(news.shifts() > 0 ? " and " : "");
         }
         if (news.shifts() > 0) {

@@ -7,8 +7,10 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.function.SerializableRunnable;
+import com.vaadin.flow.router.RouteConfiguration;
 import java.util.List;
 import org.thresholdregister.core.wording.Counted;
+import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.BoardService;
 
 /** What can be done with the rows that are chosen, and how many they are. */
@@ -23,6 +25,7 @@ class BulkBar extends Div {
             SerializableRunnable settle,
             SerializableRunnable book,
             SerializableRunnable postpone,
+            SerializableRunnable write,
             SerializableRunnable chooseAll,
             SerializableRunnable chooseNone) {}
 
@@ -42,8 +45,10 @@ class BulkBar extends Div {
         all.addThemeVariants(ButtonVariant.TERTIARY);
         var print = new Button("Print", click -> UI.getCurrent().getPage().executeJs("window.print()"));
         print.addThemeVariants(ButtonVariant.TERTIARY);
-        forChosen = List.of(settle, book, postpone, none);
-        add(number, settle, book, postpone, all, none, print, download);
+        var write = new Button("Write letters", click -> actions.write().run());
+        write.setVisible(RouteConfiguration.forApplicationScope().isPathAvailable(Paths.LETTERS));
+        forChosen = List.of(settle, book, postpone, write, none);
+        add(number, settle, book, postpone, write, all, none, print, download);
         show(0, 0);
     }
 

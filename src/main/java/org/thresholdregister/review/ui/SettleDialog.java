@@ -35,6 +35,7 @@ import org.thresholdregister.review.TaskKind;
 class SettleDialog extends Dialog {
 
     private final List<OfTask> rows;
+    private final int chosen;
     private final DatePicker day = DayField.labelled("Day");
     private final TextField by = new TextField("By");
     private final Select<Evidence.Means> means = new Select<>();
@@ -45,16 +46,19 @@ class SettleDialog extends Dialog {
 
     /**
      * @param rows at least one
+     * @param chosen how many rows were chosen in all; about the others nothing can be entered
      * @param settle takes it down
      * @param done is told in words what changed
      */
     SettleDialog(
             List<OfTask> rows,
+            int chosen,
             LocalDate today,
             String signedIn,
             SerializableFunction<Settlement, BulkResult> settle,
             SerializableConsumer<String> done) {
         this.rows = rows;
+        this.chosen = chosen;
         Set<TaskKind> kinds = rows.stream().map(OfTask::kind).collect(Collectors.toSet());
         setHeaderTitle(title(kinds));
         setCloseOnOutsideClick(false);
@@ -83,7 +87,7 @@ class SettleDialog extends Dialog {
         problem.setVisible(false);
         var fields = new Div(day, by, means, note, file, reason);
         fields.addClassName("tr-entry-fields");
-        add(new Paragraph(rows.size() == 1 ? about(rows.getFirst()) : aboutMany()), fields, problem);
+        add(new Paragraph(rows.size() == 1 && chosen == 1 ? about(rows.getFirst()) : aboutMany()), fields, problem);
         var save = new Button(rows.size() == 1 ? "Enter" : "Enter for " + rows.size(), click -> enter(settle, done));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         getFooter().add(new Button("Cancel", click -> close()), save);
@@ -196,13 +200,18 @@ class SettleDialog extends Dialog {
         int overdue = Math.toIntExact(rows.stream()
                 .filter(row -> row.due().filter(row.today()::isAfter).isPresent())
                 .count());
-        return Counted.of(rows.size(), "follow-up", "follow-ups") + " of "
+        return (chosen == rows.size()
+                        ? ""
+                        : "Of " + chosen + " chosen, " + rows.size()
+                                + " can be marked here; the others are settled by a"
+                                + " test, on a page of their own, or by another role. ")
+                + Counted.of(rows.size(), "follow-up", "follow-ups") + " of "
                 + Counted.of(
                         Math.toIntExact(
                                 rows.stream().map(OfTask::workerId).distinct().count()),
                         "worker",
                         "workers")
                 + first.map(due -> ", the first due by " + Dates.onScreen(due)).orElse("")
-                + (overdue == 0 ? "" : ", " + overdue + " overdue") + ". What is entered here is taken down for each.";
+                + (overdue == 0 ? "" : ", " + overdue + " overdue") + ". What is entered is taken down for each.";
     }
 }

@@ -22,6 +22,7 @@ import org.thresholdregister.review.AlterationService;
 import org.thresholdregister.review.BoardColumn;
 import org.thresholdregister.review.BoardCounts;
 import org.thresholdregister.review.BoardFilter;
+import org.thresholdregister.review.BoardFilter.Postponed;
 import org.thresholdregister.review.BoardRow;
 import org.thresholdregister.review.BoardService;
 
@@ -68,13 +69,23 @@ class TodayView extends Div implements HealthRecordPage {
                             new Anchor("workers", "See the workers on record")));
             return;
         }
-        List<BoardRow> rows =
-                board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, MOST_PRESSING);
-        lead.add(BoardWords.mostUrgent(rows.getFirst()), BoardWords.ofToday(counts));
+        List<BoardRow> rows = board.find(
+                BoardFilter.EVERYTHING.withPostponed(Postponed.NOT_POSTPONED),
+                Order.ascending(BoardColumn.DUE_DATE),
+                0,
+                MOST_PRESSING);
+        if (!rows.isEmpty()) {
+            lead.add(BoardWords.mostUrgent(rows.getFirst()));
+        }
+        lead.add(BoardWords.ofToday(counts));
         if (altered > 0) {
             lead.add(AlterationsView.sentence(altered));
         }
         BoardWords.news(board.news()).ifPresent(lead::add);
+        int postponed = board.count(BoardFilter.EVERYTHING.withPostponed(Postponed.POSTPONED));
+        if (postponed > 0) {
+            lead.add(BoardWords.postponed(postponed));
+        }
         lead.add(new DueTable(counts), new H2("Most pressing"));
         pressing.add(new ListTable<>(
                 "Overdue first, as of " + Dates.onScreen(counts.today()),
