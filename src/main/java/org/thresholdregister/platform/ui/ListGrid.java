@@ -15,8 +15,8 @@ import com.vaadin.flow.data.renderer.LitRenderer;
 import com.vaadin.flow.function.SerializableConsumer;
 import com.vaadin.flow.function.SerializableFunction;
 import com.vaadin.flow.function.SerializablePredicate;
+import com.vaadin.flow.router.NotFoundException;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -135,25 +135,22 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     /** Orders the list as the address says; as at the start where it says nothing. */
     public void show(FilterParameters parameters) {
         shown = parameters;
-        Optional<Order<C>> given = parameters.order(columns);
-        List<GridSortOrder<T>> byHeading = new ArrayList<>();
-        Optional<String> chosen = given.isEmpty()
-                ? Optional.of(firstOrder())
-                : orders.entrySet().stream()
-                        .filter(entry -> given.get().equals(entry.getValue()))
-                        .map(Map.Entry::getKey)
-                        .findFirst();
-        if (chosen.isEmpty()) {
-            grid.getColumns().stream()
-                    .filter(column -> column.getSortOrder(SortDirection.ASCENDING)
-                            .anyMatch(sort ->
-                                    sort.getSorted().equals(given.get().column().name())))
-                    .findFirst()
-                    .ifPresent(column -> byHeading.add(new GridSortOrder<>(
-                            column, given.get().descending() ? SortDirection.DESCENDING : SortDirection.ASCENDING)));
+        Order<C> now = parameters.order(columns).orElseGet(this::startOrder);
+        order.setValue(orders.entrySet().stream()
+                .filter(entry -> now.equals(entry.getValue()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null));
+        SortDirection direction = now.descending() ? SortDirection.DESCENDING : SortDirection.ASCENDING;
+        grid.sort(grid.getColumns().stream()
+                .filter(column -> column.getSortOrder(direction)
+                        .anyMatch(sort -> sort.getSorted().equals(now.column().name())))
+                .limit(1)
+                .map(column -> new GridSortOrder<>(column, direction))
+                .toList());
+        if (order.isEmpty() && grid.getSortOrder().isEmpty()) {
+            throw new NotFoundException("the list is not ordered by this");
         }
-        order.setValue(chosen.orElse(byHeading.isEmpty() ? firstOrder() : null));
-        grid.sort(byHeading);
     }
 
     /** How the list is ordered now. */
@@ -208,8 +205,7 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     private void toAddress() {
         route.ifPresent(path -> {
             Order<C> now = ordered();
-            var start = Objects.requireNonNull(orders.get(firstOrder()));
-            shown = shown.withOrder(now.equals(start) ? Optional.empty() : Optional.of(now));
+            shown = shown.withOrder(now.equals(startOrder()) ? Optional.empty() : Optional.of(now));
             getUI().ifPresent(ui -> ui.navigate(path, shown.toQueryParameters()));
         });
     }
@@ -222,6 +218,10 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
         }
         String chosen = order.getOptionalValue().orElseGet(this::firstOrder);
         return Objects.requireNonNull(orders.get(chosen));
+    }
+
+    private Order<C> startOrder() {
+        return Objects.requireNonNull(orders.get(firstOrder()));
     }
 
     private String firstOrder() {
