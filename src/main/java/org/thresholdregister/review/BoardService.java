@@ -159,14 +159,26 @@ public class BoardService {
         }
         Set<TaskKey> asked = new HashSet<>(keys);
         Map<TaskKey, BoardRow.OfTask> found = new HashMap<>();
+        // In order of the number, so that only these workers are looked up.
         List<String> numbers = asked.stream().map(TaskKey::workerId).distinct().toList();
-        rows(inScope().where("w.workerId in ?", numbers), Order.ascending(BoardColumn.DUE_DATE), 0, Integer.MAX_VALUE)
+        rows(inScope().where("w.workerId in ?", numbers), Order.ascending(BoardColumn.WORKER_ID), 0, Integer.MAX_VALUE)
                 .stream()
                 .filter(row -> asked.contains(row.key()))
                 .forEach(row -> found.put(row.key(), row));
         Map<TaskKey, BoardRow.OfTask> inOrder = new LinkedHashMap<>();
         keys.forEach(key -> Optional.ofNullable(found.get(key)).ifPresent(row -> inOrder.put(key, row)));
         return inOrder;
+    }
+
+    /** All tasks that are open about a worker; none where the user may not see the worker. */
+    @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
+    @Transactional(readOnly = true)
+    public List<BoardRow.OfTask> ofWorker(String workerId) {
+        return rows(
+                inScope().where("w.workerId = ?", workerId),
+                Order.ascending(BoardColumn.WORKER_ID),
+                0,
+                Integer.MAX_VALUE);
     }
 
     private List<BoardRow> tasksFirst(

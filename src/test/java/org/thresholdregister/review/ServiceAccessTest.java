@@ -168,6 +168,7 @@ class ServiceAccessTest {
                         () -> board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, 10)));
         table.put("BoardService.count", new Access(NURSE_AND_OFFICER, () -> board.count(BoardFilter.EVERYTHING)));
         table.put("BoardService.ofTasks", new Access(NURSE_AND_OFFICER, () -> board.ofTasks(List.of(notice()))));
+        table.put("BoardService.ofWorker", new Access(NURSE_AND_OFFICER, () -> board.ofWorker("M-1")));
         table.put(
                 "BoardService.download",
                 new Access(

@@ -11,7 +11,7 @@ import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.function.SerializableFunction;
+import com.vaadin.flow.function.SerializableBiFunction;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -30,6 +30,7 @@ import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.ui.DayField;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
+import org.thresholdregister.review.Evidence;
 import org.thresholdregister.review.TestStory;
 
 /** Asks for a decision about one of a worker's tests until it can be taken down. */
@@ -41,6 +42,7 @@ class DecisionDialog extends Dialog {
     private final DatePicker date = DayField.labelled("Day on which it was decided or done");
     private final TextField by = new TextField("Decided or done by");
     private final TextArea reason = new TextArea("Reason");
+    private final EvidenceFields evidence = new EvidenceFields();
     private final Paragraph problem = new Paragraph();
     private final transient WorkerCases cases;
     private boolean earsWereChosen;
@@ -59,7 +61,7 @@ class DecisionDialog extends Dialog {
             WorkerCases cases,
             LocalDate today,
             String userName,
-            SerializableFunction<Decision, DecisionResult> enter) {
+            SerializableBiFunction<Decision, Optional<Evidence>, DecisionResult> enter) {
         this.cases = cases;
         setHeaderTitle("Enter a decision");
         setCloseOnOutsideClick(false);
@@ -69,6 +71,11 @@ class DecisionDialog extends Dialog {
         kind.setItemLabelGenerator(item -> Words.capitalised(Words.decision(item)));
         kind.addValueChangeListener(change -> {
             reason.setHelperText(reasonHint(change.getValue()));
+            if (change.getValue() == DecisionKind.NOTICE_GIVEN) {
+                evidence.need(true);
+            } else {
+                evidence.mayStayEmpty();
+            }
             proposeEars();
         });
         ears.setItems(Ears.values());
@@ -85,7 +92,8 @@ class DecisionDialog extends Dialog {
         problem.addClassName("tr-message");
         problem.setVisible(false);
         List.<HasSize>of(kind, test, date, by, reason).forEach(HasSize::setWidthFull);
-        add(kind, ears, test, date, by, reason, problem);
+        evidence.mayStayEmpty();
+        add(kind, ears, test, date, by, reason, evidence, problem);
         var save = new Button("Enter", click -> save(enter));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         getFooter().add(new Button("Cancel", click -> close()), save);
@@ -131,7 +139,7 @@ class DecisionDialog extends Dialog {
         test.setValue(chosen);
     }
 
-    private void save(SerializableFunction<Decision, DecisionResult> enter) {
+    private void save(SerializableBiFunction<Decision, Optional<Evidence>, DecisionResult> enter) {
         List.<HasValidation>of(kind, test, date, by, reason).forEach(field -> field.setInvalid(false));
         problem.setVisible(false);
         DecisionKind chosenKind = kind.getValue();
@@ -140,14 +148,15 @@ class DecisionDialog extends Dialog {
             complain(kind, "Choose what was decided.");
         } else if (day == null) {
             complain(date, "Give the day as 9 Mar 2026.");
-        } else {
-            switch (enter.apply(new Decision(
+        } else if (evidence.check()) {
+            var decision = new Decision(
                     ears.getValue(),
                     test.getValue(),
                     chosenKind,
                     day,
                     by.getValue().strip(),
-                    reason.getValue().strip()))) {
+                    reason.getValue().strip());
+            switch (enter.apply(decision, evidence.evidence())) {
                 case DecisionResult.Recorded() -> close();
                 case DecisionResult.AlreadyOnRecord() ->
                     complain("This very decision is on record already. Nothing was changed.");

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.function.SerializableConsumer;
@@ -20,7 +19,6 @@ import java.util.stream.Collectors;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.wording.Counted;
 import org.thresholdregister.core.wording.Words;
-import org.thresholdregister.platform.documents.ui.DocumentField;
 import org.thresholdregister.platform.ui.Dates;
 import org.thresholdregister.platform.ui.DayField;
 import org.thresholdregister.review.BoardRow.OfTask;
@@ -28,7 +26,6 @@ import org.thresholdregister.review.BulkResult;
 import org.thresholdregister.review.BulkResult.Why;
 import org.thresholdregister.review.BulkService.Settlement;
 import org.thresholdregister.review.DecisionService;
-import org.thresholdregister.review.Evidence;
 import org.thresholdregister.review.TaskKind;
 
 /** Takes down that something owed has been done, for one worker or for many: when, by whom, how, and what shows it. */
@@ -38,9 +35,7 @@ class SettleDialog extends Dialog {
     private final int chosen;
     private final DatePicker day = DayField.labelled("Day");
     private final TextField by = new TextField("By");
-    private final Select<Evidence.Means> means = new Select<>();
-    private final TextArea note = new TextArea("Note");
-    private final DocumentField file = new DocumentField("Letter, signed copy or other file");
+    private final EvidenceFields evidence = new EvidenceFields();
     private final TextArea reason = new TextArea("Reason");
     private final Paragraph problem = new Paragraph();
 
@@ -67,16 +62,7 @@ class SettleDialog extends Dialog {
         day.setMax(today);
         by.setValue(signedIn);
         by.setMaxLength(DecisionService.LONGEST_BY);
-        means.setLabel("How");
-        means.setItems(Evidence.Means.values());
-        means.setItemLabelGenerator(item -> Words.capitalised(BoardWords.means(item)));
-        if (kinds.contains(TaskKind.NOTICE)) {
-            means.setHelperText("The notice is owed in writing");
-        } else {
-            means.setValue(Evidence.Means.NOTED);
-        }
-        note.setMaxLength(DecisionService.LONGEST_REASON);
-        note.setHelperText("Such as where a signed copy lies, or the number on the log");
+        evidence.need(kinds.contains(TaskKind.NOTICE));
         reason.setMaxLength(DecisionService.LONGEST_REASON);
         reason.setVisible(rows.stream()
                 .anyMatch(row ->
@@ -85,7 +71,7 @@ class SettleDialog extends Dialog {
         problem.addClassName("tr-message");
         problem.getElement().setAttribute("role", "alert");
         problem.setVisible(false);
-        var fields = new Div(day, by, means, note, file, reason);
+        var fields = new Div(day, by, evidence, reason);
         fields.addClassName("tr-entry-fields");
         add(new Paragraph(rows.size() == 1 && chosen == 1 ? about(rows.getFirst()) : aboutMany()), fields, problem);
         var save = new Button(rows.size() == 1 ? "Enter" : "Enter for " + rows.size(), click -> enter(settle, done));
@@ -105,25 +91,17 @@ class SettleDialog extends Dialog {
     }
 
     private void enter(SerializableFunction<Settlement, BulkResult> settle, SerializableConsumer<String> done) {
-        List.<HasValidation>of(day, means, note, reason).forEach(field -> field.setInvalid(false));
+        List.<HasValidation>of(day, reason).forEach(field -> field.setInvalid(false));
         problem.setVisible(false);
         LocalDate on = day.getValue();
-        Evidence.Means how = means.getValue();
         if (on == null) {
             refuse(day, "Give the day, such as 9 Mar 2026.");
-        } else if (how == null) {
-            refuse(means, "Say how it was done.");
-        } else if (file.isUploading()) {
-            file.refuse("The file is still on its way. Enter again once it has arrived.");
-        } else {
-            var evidence =
-                    new Evidence(how, note.getValue().strip(), file.document().map(Evidence.Attached.New::new));
-            if (!evidence.showsSomething()) {
-                refuse(note, "Note how it was done, or hand over a file that shows it.");
-                return;
-            }
-            BulkResult result = settle.apply(
-                    new Settlement(on, by.getValue().strip(), reason.getValue().strip(), evidence));
+        } else if (evidence.check()) {
+            BulkResult result = settle.apply(new Settlement(
+                    on,
+                    by.getValue().strip(),
+                    reason.getValue().strip(),
+                    evidence.evidence().orElseThrow()));
             if (result.done().isEmpty()) {
                 refuse(result);
             } else {

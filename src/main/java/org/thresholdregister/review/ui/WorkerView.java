@@ -26,9 +26,11 @@ import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.AlterationService;
+import org.thresholdregister.review.BoardService;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.DeterminationHistoryService;
+import org.thresholdregister.review.Evidence;
 import org.thresholdregister.review.EvidenceService;
 import org.thresholdregister.review.OpeningSentence;
 import org.thresholdregister.review.TestStory;
@@ -49,6 +51,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
     private final transient AlterationService alterations;
     private final transient DecisionService decisions;
     private final transient EvidenceService evidence;
+    private final transient BoardService board;
     private final transient CurrentUser currentUser;
     private final transient List<WorkerSection> added;
     private String site = "";
@@ -59,6 +62,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             AlterationService alterations,
             DecisionService decisions,
             EvidenceService evidence,
+            BoardService board,
             CurrentUser currentUser,
             List<WorkerSection> added) {
         this.records = records;
@@ -66,6 +70,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         this.alterations = alterations;
         this.decisions = decisions;
         this.evidence = evidence;
+        this.board = board;
         this.currentUser = currentUser;
         this.added = added.stream()
                 .sorted(Comparator.comparingInt(WorkerSection::place))
@@ -112,7 +117,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                     new EmptyHint(
                             "No hearing test of this worker is on record.",
                             "The audiogram and what follows from it appear here once a test is imported."),
-                    new FollowUpSection(record));
+                    new FollowUpSection(record, board.ofWorker(worker.workerId())));
             if (!record.decisions().isEmpty()) {
                 add(decisions(record));
             }
@@ -137,7 +142,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                         decisions.kindsToEnter(),
                         record.asOf(),
                         draft -> askForDecision(record, draft)),
-                new FollowUpSection(record),
+                new FollowUpSection(record, board.ofWorker(worker.workerId())),
                 decisions(record, enter));
         addSections(record);
         WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
@@ -190,12 +195,14 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                         record.cases(),
                         record.asOf(),
                         currentUser.find().map(user -> user.displayName()).orElse(""),
-                        decision -> enter(record, decision))
+                        (decision, shown) -> enter(record, decision, shown))
                 .open();
     }
 
-    private DecisionResult enter(WorkerRecord before, Decision decision) {
-        DecisionResult result = decisions.enter(before.details().workerId(), decision);
+    private DecisionResult enter(WorkerRecord before, Decision decision, Optional<Evidence> shown) {
+        String number = before.details().workerId();
+        DecisionResult result = shown.map(some -> decisions.enter(number, decision, some))
+                .orElseGet(() -> decisions.enter(number, decision));
         if (result instanceof DecisionResult.Recorded) {
             Optional<WorkerRecord> after = records.open(before.details().workerId());
             after.ifPresentOrElse(
