@@ -71,11 +71,7 @@ class DecisionDialog extends Dialog {
         kind.setItemLabelGenerator(item -> Words.capitalised(Words.decision(item)));
         kind.addValueChangeListener(change -> {
             reason.setHelperText(reasonHint(change.getValue()));
-            if (change.getValue() == DecisionKind.NOTICE_GIVEN) {
-                evidence.need(true);
-            } else {
-                evidence.mayStayEmpty();
-            }
+            askForEvidence(change.getValue());
             proposeEars();
         });
         ears.setItems(Ears.values());
@@ -92,7 +88,7 @@ class DecisionDialog extends Dialog {
         problem.addClassName("tr-message");
         problem.setVisible(false);
         List.<HasSize>of(kind, test, date, by, reason).forEach(HasSize::setWidthFull);
-        evidence.mayStayEmpty();
+        askForEvidence(null);
         add(kind, ears, test, date, by, reason, evidence, problem);
         var save = new Button("Enter", click -> save(enter));
         save.addThemeVariants(ButtonVariant.PRIMARY);
@@ -116,6 +112,28 @@ class DecisionDialog extends Dialog {
                     kind.getValue() == null
                             ? cases.about(test.getValue()).map(CaseLife::ears).orElse(Ears.BOTH)
                             : cases.earsFor(kind.getValue(), test.getValue()));
+        }
+    }
+
+    /** What was done may be shown; a notice has to be. What is decided about a test itself stands by its reason. */
+    private void askForEvidence(@Nullable DecisionKind chosen) {
+        evidence.setVisible(chosen != null
+                && switch (chosen) {
+                    case INVALID_TEST, BASELINE, BASELINE_KEPT -> false;
+                    case NOT_WORK_RELATED,
+                            WORK_RELATED,
+                            RECORDED,
+                            LINED_OUT,
+                            NOTICE_GIVEN,
+                            RETEST_BOOKED,
+                            PROTECTOR_REFITTED,
+                            TRAINED,
+                            REFERRED -> true;
+                });
+        if (chosen == DecisionKind.NOTICE_GIVEN) {
+            evidence.need(true);
+        } else {
+            evidence.mayStayEmpty();
         }
     }
 
@@ -148,7 +166,7 @@ class DecisionDialog extends Dialog {
             complain(kind, "Choose what was decided.");
         } else if (day == null) {
             complain(date, "Give the day as 9 Mar 2026.");
-        } else if (evidence.check()) {
+        } else if (!evidence.isVisible() || evidence.check()) {
             var decision = new Decision(
                     ears.getValue(),
                     test.getValue(),
@@ -156,7 +174,7 @@ class DecisionDialog extends Dialog {
                     day,
                     by.getValue().strip(),
                     reason.getValue().strip());
-            switch (enter.apply(decision, evidence.evidence())) {
+            switch (enter.apply(decision, evidence.isVisible() ? evidence.evidence() : Optional.empty())) {
                 case DecisionResult.Recorded() -> close();
                 case DecisionResult.AlreadyOnRecord() ->
                     complain("This very decision is on record already. Nothing was changed.");

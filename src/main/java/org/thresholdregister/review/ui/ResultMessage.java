@@ -22,7 +22,7 @@ class ResultMessage extends Paragraph {
         getElement().setAttribute("tabindex", "-1");
         getElement().executeJs("""
                         const buttons = [...$0.querySelectorAll('tbody tr')].slice($1)
-                            .map(row => row.querySelector('button, a')).filter(found => found);
+                            .map(row => row.querySelector('button') ?? row.querySelector('a')).filter(found => found);
                         (buttons[0] ?? this).focus({preventScroll: true});
                         this.scrollIntoView({block: 'nearest'});
                         """, list.getElement(), place);
