@@ -111,7 +111,13 @@ class ServiceAccessTest {
     private WorkerRecordService records;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
+
+    @Autowired
+    private BulkService bulk;
+
+    @Autowired
+    private EvidenceService evidence;
 
     @Autowired
     private ShiftReviewService shifts;
@@ -187,13 +193,44 @@ class ServiceAccessTest {
         table.put("WorkerService.sites", new Access(NURSE_AND_OFFICER, workers::sites));
         table.put("WorkerService.departments", new Access(NURSE_AND_OFFICER, workers::departments));
         table.put("WorkerRecordService.open", new Access(NURSE_AND_OFFICER, () -> records.open("M-1")));
-        table.put("TodayService.counts", new Access(NURSE_AND_OFFICER, today::counts));
+        table.put("BoardService.counts", new Access(NURSE_AND_OFFICER, board::counts));
+        table.put("BoardService.news", new Access(NURSE_AND_OFFICER, board::news));
         table.put(
-                "TodayService.find",
+                "BoardService.find",
                 new Access(
                         NURSE_AND_OFFICER,
-                        () -> today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.DUE_DATE), 0, 10)));
-        table.put("TodayService.count", new Access(NURSE_AND_OFFICER, () -> today.count(FollowUpFilter.EVERYTHING)));
+                        () -> board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, 10)));
+        table.put("BoardService.count", new Access(NURSE_AND_OFFICER, () -> board.count(BoardFilter.EVERYTHING)));
+        table.put("BoardService.ofTasks", new Access(NURSE_AND_OFFICER, () -> board.ofTasks(List.of(notice()))));
+        table.put("BoardService.ofWorker", new Access(NURSE_AND_OFFICER, () -> board.ofWorker("M-1")));
+        table.put(
+                "BoardService.download",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> board.download(
+                                BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), List.of(notice()))));
+        table.put(
+                "BulkService.settle",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> bulk.settle(
+                                List.of(notice()),
+                                new BulkService.Settlement(
+                                        MovableClock.FIRST_DAY,
+                                        "Ida Lock",
+                                        "",
+                                        new Evidence(Evidence.Means.POSTED, "", Optional.empty())))));
+        table.put(
+                "BulkService.book",
+                new Access(
+                        NURSE_AND_OFFICER, () -> bulk.book(List.of(notice()), MovableClock.FIRST_DAY, "Ida Lock", "")));
+        table.put(
+                "BulkService.postpone",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> bulk.postpone(List.of(notice()), MovableClock.FIRST_DAY.plusDays(1), "on leave")));
+        table.put("EvidenceService.ofWorker", new Access(NURSE_AND_OFFICER, () -> evidence.ofWorker("M-1")));
+        table.put("EvidenceService.file", new Access(NURSE_AND_OFFICER, () -> evidence.file("M-1", 0)));
         table.put(
                 "ShiftReviewService.find",
                 new Access(
@@ -367,6 +404,10 @@ class ServiceAccessTest {
                 "as found");
     }
 
+    private static TaskKey notice() {
+        return new TaskKey("M-1", TaskKind.NOTICE, LocalDate.of(2026, 3, 1), Ears.RIGHT);
+    }
+
     private static Decision decision(DecisionKind kind) {
         return new Decision(Ears.RIGHT, LocalDate.of(2026, 3, 1), kind, LocalDate.of(2026, 3, 9), "", "as found");
     }
@@ -458,8 +499,8 @@ class ServiceAccessTest {
     }
 
     private List<String> allFollowUps() {
-        return today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.WORKER_ID), 0, 20).stream()
-                .map(FollowUpRow::workerId)
+        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 20).stream()
+                .map(row -> ((BoardRow.OfTask) row).workerId())
                 .distinct()
                 .toList();
     }
@@ -488,9 +529,9 @@ class ServiceAccessTest {
             assertThat(records.open("Y-1")).isEmpty();
             assertThat(records.open("N-1")).isEmpty();
             assertThat(allFollowUps()).containsExactly("M-1");
-            assertThat(today.count(FollowUpFilter.EVERYTHING)).isEqualTo(3);
-            assertThat(List.of(FollowUpState.values()).stream()
-                            .mapToInt(today.counts()::of)
+            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(3);
+            assertThat(List.of(DueState.values()).stream()
+                            .mapToInt(board.counts()::of)
                             .sum())
                     .isEqualTo(3);
             assertThat(allShifts()).containsExactly("M-1");

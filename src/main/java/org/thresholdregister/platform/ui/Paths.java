@@ -2,6 +2,7 @@ package org.thresholdregister.platform.ui;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 
 /** Addresses of pages that pages of other features lead to, relative to the application. */
 public final class Paths {
@@ -15,7 +16,15 @@ public final class Paths {
     /** The page on which a test is entered, without the number. */
     public static final String TEST = "test";
 
+    /** The page that writes letters, where there is one; see {@link #letters}. */
+    public static final String LETTERS = "letters";
+
     private Paths() {}
+
+    /** The page that writes letters, for the workers with these numbers: {@code letters?workers=W-1,W-2}. */
+    public static String letters(Collection<String> workerIds) {
+        return LETTERS + "?workers=" + segment(String.join(",", workerIds));
+    }
 
     /** The page of the worker with this number. */
     public static String worker(String workerId) {

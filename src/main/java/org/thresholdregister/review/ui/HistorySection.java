@@ -61,7 +61,11 @@ class HistorySection extends Section {
         scroll.getElement().setAttribute("aria-label", "Tests on record");
         var hint = new Paragraph("Press a test to have it drawn above.");
         hint.addClassName("tr-on-screen");
-        add(new H2("Tests on record"), hint, scroll);
+        var sideways =
+                new Paragraph("The table is wider than the window: scroll it sideways for both ears and for how each"
+                        + " test was made.");
+        sideways.addClassName("tr-scroll-hint");
+        add(new H2("Tests on record"), hint, sideways, scroll);
         choice.follow(this::mark);
     }
 

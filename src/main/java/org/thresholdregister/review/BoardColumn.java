@@ -1,8 +1,9 @@
 package org.thresholdregister.review;
 
-/** What a list of follow-ups can be ordered by. */
-public enum FollowUpColumn {
+/** What the board can be ordered by. By anything but the due date, what is about no worker stands last. */
+public enum BoardColumn {
     DUE_DATE("f.dueDate"),
+    OPEN_SINCE("f.openSince"),
     KIND("f.kind"),
     NAME("w.search"),
     WORKER_ID("w.workerId"),
@@ -12,7 +13,7 @@ public enum FollowUpColumn {
 
     private final String path;
 
-    FollowUpColumn(String path) {
+    BoardColumn(String path) {
         this.path = path;
     }
 
