@@ -498,10 +498,14 @@ class ServiceAccessTest {
                 .toList();
     }
 
+    private List<BoardRow> wholeBoard() {
+        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 100);
+    }
+
     private List<String> allFollowUps() {
-        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 20).stream()
+        return wholeBoard().stream()
+                .filter(BoardRow.OfTask.class::isInstance)
                 .map(row -> ((BoardRow.OfTask) row).workerId())
-                .distinct()
                 .toList();
     }
 
@@ -528,12 +532,13 @@ class ServiceAccessTest {
             assertThat(records.open("M-1")).isPresent();
             assertThat(records.open("Y-1")).isEmpty();
             assertThat(records.open("N-1")).isEmpty();
-            assertThat(allFollowUps()).containsExactly("M-1");
-            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(3);
+            assertThat(allFollowUps()).hasSize(3).containsOnly("M-1");
+            assertThat(wholeBoard()).extracting(BoardRow::site).containsOnly("Mill");
+            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(wholeBoard().size());
             assertThat(List.of(DueState.values()).stream()
                             .mapToInt(board.counts()::of)
                             .sum())
-                    .isEqualTo(3);
+                    .isEqualTo(wholeBoard().size());
             assertThat(allShifts()).containsExactly("M-1");
             assertThat(shifts.count(ShiftFilter.ofYear(2025))).isZero();
             assertThat(decisions.enter(
