@@ -5,6 +5,7 @@ public enum ReplacementCause {
     DECISION,
     IMPORT,
     CALENDAR,
+    WORKING_LIFE,
     OTHER;
 
     static ReplacementCause of(JudgingCause cause) {
@@ -12,6 +13,7 @@ public enum ReplacementCause {
             case JudgingCause.ByDecision decision -> DECISION;
             case JudgingCause.ByImport batch -> IMPORT;
             case JudgingCause.ByCalendar calendar -> CALENDAR;
+            case JudgingCause.ByWorkingLife life -> WORKING_LIFE;
             case JudgingCause.ByOther other -> OTHER;
         };
     }

@@ -120,6 +120,7 @@ final class Succession {
             case JudgingCause.ByDecision(long key) -> decision.key() == key;
             case JudgingCause.ByImport(long batch) -> decision.isOfImport(batch);
             case JudgingCause.ByCalendar calendar -> false;
+            case JudgingCause.ByWorkingLife life -> false;
             case JudgingCause.ByOther other -> false;
         };
     }

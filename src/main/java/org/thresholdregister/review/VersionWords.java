@@ -56,6 +56,7 @@ public final class VersionWords {
                                 .map(number -> ", number " + number)
                                 .orElse("");
             case CALENDAR -> "as the day came: time alone changed what the record says";
+            case WORKING_LIFE -> "as the worker moved, left or came back";
             case OTHER -> "by another edition of this program's rules";
         };
     }

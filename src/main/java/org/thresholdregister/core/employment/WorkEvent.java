@@ -39,6 +39,23 @@ public sealed interface WorkEvent {
     /** Goes with a sold plant to its new owner; the day is the last with this employer. */
     record TransferredToSuccessor(String successor) implements WorkEvent {}
 
+    /** Where it puts the worker. */
+    default Optional<Placement> placement() {
+        return switch (this) {
+            case Hired(var at) -> Optional.of(at);
+            case Listed(var at) -> Optional.of(at);
+            case TakenOver(var predecessor, var at) -> Optional.of(at);
+            case Moved(var to) -> Optional.of(to);
+            case Engaged engaged -> Optional.empty();
+            case Enrolled enrolled -> Optional.empty();
+            case EnrolmentEnded ended -> Optional.empty();
+            case LeaveBegan leave -> Optional.empty();
+            case Returned returned -> Optional.empty();
+            case Left left -> Optional.empty();
+            case TransferredToSuccessor transferred -> Optional.empty();
+        };
+    }
+
     /** Whether it begins an employment, or is the first that is known of one. */
     default boolean begins() {
         return this instanceof Hired || this instanceof Listed || this instanceof TakenOver;
