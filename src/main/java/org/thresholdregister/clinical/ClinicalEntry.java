@@ -11,9 +11,4 @@ import org.thresholdregister.core.clinical.ClinicalFacts;
  * @param reason why it took the place of an earlier one; else empty
  */
 public record ClinicalEntry(
-        LocalDate day,
-        ClinicalFacts facts,
-        boolean inForce,
-        String reason,
-        String enteredBy,
-        Instant enteredAt) {}
+        LocalDate day, ClinicalFacts facts, boolean inForce, String reason, String enteredBy, Instant enteredAt) {}

@@ -65,8 +65,7 @@ public class ClinicalService {
     @Transactional(readOnly = true)
     public Optional<ClinicalRecord> of(String workerId) {
         return find(workerId)
-                .map(worker ->
-                        new ClinicalRecord(today(), clinical.entries(worker.key()), refusals(worker.key())));
+                .map(worker -> new ClinicalRecord(today(), clinical.entries(worker.key()), refusals(worker.key())));
     }
 
     /** Who a form is about, for its heading. */
@@ -151,8 +150,8 @@ public class ClinicalService {
         if (objection.isPresent()) {
             return new Refused(objection.get());
         }
-        entityManager.merge(new StoredClinicalDraft(
-                draftKey, worker.get().key(), facts, currentUser.username(), clock.instant()));
+        entityManager.merge(
+                new StoredClinicalDraft(draftKey, worker.get().key(), facts, currentUser.username(), clock.instant()));
         return new Kept();
     }
 
@@ -200,18 +199,20 @@ public class ClinicalService {
             return new Refused(Reason.TEXT_TOO_LONG);
         }
         List<StoredTestRefusal> rows = refusalRows(worker.get().key());
-        boolean alreadyTakenBack =
-                rows.stream().anyMatch(row -> row.takesBack().equals(Optional.of(refusalKey)));
+        boolean alreadyTakenBack = rows.stream().anyMatch(row -> row.takesBack().equals(Optional.of(refusalKey)));
         Optional<StoredTestRefusal> refusal = rows.stream()
                 .filter(row -> row.key() == refusalKey && row.takesBack().isEmpty() && !alreadyTakenBack)
                 .findFirst();
         if (refusal.isEmpty()) {
             return new Refused(Reason.NO_SUCH_REFUSAL);
         }
-        entityManager.persist(StoredTestRefusal.takingBack(
-                refusal.get(), reason, currentUser.username(), clock.instant()));
+        entityManager.persist(
+                StoredTestRefusal.takingBack(refusal.get(), reason, currentUser.username(), clock.instant()));
         auditTrail.record(
-                ClinicalAction.REFUSAL_TAKEN_BACK, "worker", workerId, "as of " + refusal.get().day());
+                ClinicalAction.REFUSAL_TAKEN_BACK,
+                "worker",
+                workerId,
+                "as of " + refusal.get().day());
         return new Kept();
     }
 
@@ -222,8 +223,8 @@ public class ClinicalService {
                         .filter(row -> row.key() == refusalKey)
                         .findFirst())
                 .flatMap(StoredTestRefusal::document);
-        document.ifPresent(key -> auditTrail.record(
-                ClinicalAction.REFUSAL_SHEET_FETCHED, "worker", workerId, "document " + key));
+        document.ifPresent(
+                key -> auditTrail.record(ClinicalAction.REFUSAL_SHEET_FETCHED, "worker", workerId, "document " + key));
         return document.map(documents::content);
     }
 
@@ -244,7 +245,9 @@ public class ClinicalService {
 
     private List<StoredTestRefusal> refusalRows(long workerKey) {
         return entityManager
-                .createQuery("select r from StoredTestRefusal r where r.workerId = :key order by r.id", StoredTestRefusal.class)
+                .createQuery(
+                        "select r from StoredTestRefusal r where r.workerId = :key order by r.id",
+                        StoredTestRefusal.class)
                 .setParameter("key", workerKey)
                 .getResultList();
     }

@@ -87,7 +87,9 @@ public class ClinicalStore {
 
     private List<StoredClinicalEntry> rows(long workerKey) {
         return entityManager
-                .createQuery("select e from StoredClinicalEntry e where e.workerId = :key order by e.id", StoredClinicalEntry.class)
+                .createQuery(
+                        "select e from StoredClinicalEntry e where e.workerId = :key order by e.id",
+                        StoredClinicalEntry.class)
                 .setParameter("key", workerKey)
                 .getResultList();
     }

@@ -24,8 +24,8 @@ import org.thresholdregister.core.clinical.Reply;
 @Embeddable
 class StoredClinicalFacts {
 
-    private static final Map<String, HealthQuestion> QUESTIONS =
-            Arrays.stream(HealthQuestion.values()).collect(Collectors.toMap(HealthQuestion::word, question -> question));
+    private static final Map<String, HealthQuestion> QUESTIONS = Arrays.stream(HealthQuestion.values())
+            .collect(Collectors.toMap(HealthQuestion::word, question -> question));
     private static final Map<String, CanalFinding> FINDINGS =
             Arrays.stream(CanalFinding.values()).collect(Collectors.toMap(CanalFinding::word, Function.identity()));
 
@@ -70,8 +70,9 @@ class StoredClinicalFacts {
 
     ClinicalFacts toFacts() {
         Map<HealthQuestion, Reply> replies = new EnumMap<>(HealthQuestion.class);
-        answers.lines().map(line -> line.split("=", 3)).forEach(parts -> replies.put(
-                known(QUESTIONS, parts[0]), new Reply(parts[1].equals("yes"), parts[2])));
+        answers.lines()
+                .map(line -> line.split("=", 3))
+                .forEach(parts -> replies.put(known(QUESTIONS, parts[0]), new Reply(parts[1].equals("yes"), parts[2])));
         return new ClinicalFacts(
                 new HealthHistory(replies, Optional.ofNullable(shoulder)),
                 new PerEar<>(look(leftFindings, leftNote), look(rightFindings, rightNote)),

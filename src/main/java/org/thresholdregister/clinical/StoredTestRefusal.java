@@ -37,7 +37,12 @@ class StoredTestRefusal {
     protected StoredTestRefusal() {}
 
     StoredTestRefusal(
-            long workerKey, LocalDate day, String reason, @Nullable Long document, String enteredBy, Instant enteredAt) {
+            long workerKey,
+            LocalDate day,
+            String reason,
+            @Nullable Long document,
+            String enteredBy,
+            Instant enteredAt) {
         this.workerId = workerKey;
         this.refusedOn = day;
         this.reason = reason;
@@ -47,7 +52,8 @@ class StoredTestRefusal {
     }
 
     static StoredTestRefusal takingBack(StoredTestRefusal other, String reason, String enteredBy, Instant enteredAt) {
-        StoredTestRefusal row = new StoredTestRefusal(other.workerId, other.refusedOn, reason, null, enteredBy, enteredAt);
+        StoredTestRefusal row =
+                new StoredTestRefusal(other.workerId, other.refusedOn, reason, null, enteredBy, enteredAt);
         row.takesBackId = other.key();
         return row;
     }

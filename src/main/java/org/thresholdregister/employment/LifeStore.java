@@ -41,7 +41,9 @@ class LifeStore {
 
     Map<Long, List<StoredWorkEvent>> rows(Collection<Long> workerKeys) {
         return entityManager
-                .createQuery("select e from StoredWorkEvent e where e.workerId in :keys order by e.id", StoredWorkEvent.class)
+                .createQuery(
+                        "select e from StoredWorkEvent e where e.workerId in :keys order by e.id",
+                        StoredWorkEvent.class)
                 .setParameter("keys", workerKeys)
                 .getResultStream()
                 .collect(Collectors.groupingBy(StoredWorkEvent::workerKey));
@@ -107,7 +109,8 @@ class LifeStore {
         return opening;
     }
 
-    StoredWorkEvent add(long workerKey, DatedEvent event, @Nullable StoredWorkEvent corrects, String reason, Origin origin) {
+    StoredWorkEvent add(
+            long workerKey, DatedEvent event, @Nullable StoredWorkEvent corrects, String reason, Origin origin) {
         return added(new StoredWorkEvent(workerKey, event, corrects == null ? null : corrects.key(), reason, origin));
     }
 

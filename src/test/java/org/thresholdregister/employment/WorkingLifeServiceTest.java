@@ -150,8 +150,7 @@ class WorkingLifeServiceTest {
         entered("M-1", "2026-03-02", new WorkEvent.Returned());
         assertThat(open())
                 .extracting(OpenDuty::kind, OpenDuty::due)
-                .containsExactly(tuple(
-                        "annual test on return from leave", LocalDate.of(2026, 3, 2)));
+                .containsExactly(tuple("annual test on return from leave", LocalDate.of(2026, 3, 2)));
     }
 
     @Test
@@ -164,14 +163,18 @@ class WorkingLifeServiceTest {
     @Test
     void aWorkerWhoMovesToAnotherSiteIsSeenThereAndNoMoreAtTheOldOne() {
         SignIn.as(Role.NURSE, "Mill");
-        assertThat(enter("M-1", "2026-03-02", new WorkEvent.Moved(CRANES)))
-                .isEqualTo(new EntryResult.Entered(false));
+        assertThat(enter("M-1", "2026-03-02", new WorkEvent.Moved(CRANES))).isEqualTo(new EntryResult.Entered(false));
         assertThat(workers.get("M-1")).isEmpty();
         assertThat(lives.of("M-1")).isEmpty();
         SignIn.as(Role.NURSE, "Yard");
         assertThat(roster("M-1").site()).isEqualTo("Yard");
         assertThat(roster("M-1").jobTitle()).isEqualTo("Driver");
-        assertThat(lives.of("M-1").orElseThrow().life().on(LocalDate.of(2026, 3, 1)).place().site())
+        assertThat(lives.of("M-1")
+                        .orElseThrow()
+                        .life()
+                        .on(LocalDate.of(2026, 3, 1))
+                        .place()
+                        .site())
                 .isEqualTo("Mill");
     }
 
@@ -181,8 +184,7 @@ class WorkingLifeServiceTest {
         assertThat(lives.of("Y-1")).isEmpty();
         var unknown = new EntryResult.Refused(EntryResult.Reason.UNKNOWN_WORKER);
         assertThat(enter("Y-1", "2026-03-02", new WorkEvent.Left())).isEqualTo(unknown);
-        assertThat(lives.correct(
-                        "Y-1", on("2018-03-01", new WorkEvent.Enrolled()), Optional.empty(), "slip", false))
+        assertThat(lives.correct("Y-1", on("2018-03-01", new WorkEvent.Enrolled()), Optional.empty(), "slip", false))
                 .isEqualTo(unknown);
     }
 
@@ -199,8 +201,7 @@ class WorkingLifeServiceTest {
     void whatDoesNotFitIsRefusedAndChangesNothing() {
         assertThat(enter("M-1", "2019-12-31", new WorkEvent.Left()))
                 .isEqualTo(new EntryResult.Misfit(
-                        new Inconsistency(
-                                Inconsistency.Kind.LEFT_BEFORE_HIRED, on("2019-12-31", new WorkEvent.Left())),
+                        new Inconsistency(Inconsistency.Kind.LEFT_BEFORE_HIRED, on("2019-12-31", new WorkEvent.Left())),
                         true));
         assertThat(enter("M-1", "2026-03-10", new WorkEvent.Moved(CRANES)))
                 .isEqualTo(new EntryResult.Refused(EntryResult.Reason.IN_THE_FUTURE));
@@ -231,8 +232,7 @@ class WorkingLifeServiceTest {
                 .extracting(LifeEntry::day, LifeEntry::inForce, LifeEntry::reason)
                 .contains(
                         tuple(LocalDate.of(2026, 3, 6), false, ""),
-                        tuple(
-                                LocalDate.of(2026, 3, 31), false, "Stays to the end of the month"),
+                        tuple(LocalDate.of(2026, 3, 31), false, "Stays to the end of the month"),
                         tuple(LocalDate.of(2026, 3, 31), false, "Does not leave"));
     }
 
@@ -243,9 +243,7 @@ class WorkingLifeServiceTest {
         assertThat(roster("M-1").hireDate()).contains(LocalDate.of(2026, 3, 2));
         assertThat(roster("M-1").endDate()).isEmpty();
         assertThat(roster("M-1").enrolledFrom()).isEmpty();
-        assertThat(owed("M-1"))
-                .as("counted from the last test on record")
-                .containsExactly(LocalDate.of(2026, 2, 10));
+        assertThat(owed("M-1")).as("counted from the last test on record").containsExactly(LocalDate.of(2026, 2, 10));
     }
 
     @Test

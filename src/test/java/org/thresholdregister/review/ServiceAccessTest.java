@@ -32,12 +32,16 @@ import org.springframework.stereotype.Service;
 import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
+import org.thresholdregister.audiograms.TestFacts;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.Profession;
+import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -54,12 +58,15 @@ import org.thresholdregister.roster.WorkerService;
 import org.thresholdregister.rulesets.Holiday;
 import org.thresholdregister.rulesets.SiteRules;
 import org.thresholdregister.rulesets.SiteRulesService;
+import org.thresholdregister.testing.TestEntryService;
+import org.thresholdregister.testing.TypedTests;
 
 /** Who may call which service, and what a person of one site sees of another. */
 @RegisterTest
 class ServiceAccessTest {
 
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
+    private static final Set<Role> WHO_TESTS = EnumSet.of(NURSE);
     private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
@@ -126,6 +133,9 @@ class ServiceAccessTest {
 
     @Autowired
     private SiteRulesService siteRules;
+
+    @Autowired
+    private TestEntryService testEntry;
 
     @Autowired
     private TestImports files;
@@ -205,6 +215,15 @@ class ServiceAccessTest {
         table.put(
                 "CompareService.compare",
                 new Access(NURSE_AND_OFFICER, () -> comparing.compare(2026, Optional.empty(), Way.USUAL, Way.USUAL)));
+        table.put("TestEntryService.open", new Access(WHO_TESTS, () -> testEntry.open("M-1", Optional.empty())));
+        table.put("TestEntryService.type", new Access(WHO_TESTS, () -> testEntry.type(-1, TypedTests.EMPTY)));
+        table.put("TestEntryService.look", new Access(WHO_TESTS, () -> testEntry.look(-1)));
+        table.put("TestEntryService.sign", new Access(WHO_TESTS, () -> testEntry.sign(-1, TypedTests.EMPTY)));
+        table.put("TestEntryService.discard", new Access(WHO_TESTS, () -> testEntry.discard(-1)));
+        table.put("TestEntryService.waiting", new Access(WHO_TESTS, testEntry::waiting));
+        table.put("WorkerRecordService.superseded", new Access(NURSE_AND_OFFICER, () -> records.superseded("M-1")));
+        table.put("TestEntryService.withdraw", new Access(WHO_TESTS, () -> testEntry.withdraw("M-1", -1, "wrong")));
+        table.put("WorkerRecordService.withOneMoreTest", new Access(WHO_TESTS, this::withOneMoreTest));
         table.put("SiteRulesService.chosen", new Access(WHO_SEES_RULES, siteRules::chosen));
         table.put("SiteRulesService.holidays", new Access(WHO_SEES_RULES, siteRules::holidays));
         table.put(
@@ -248,6 +267,12 @@ class ServiceAccessTest {
         table.put("SummaryService.report", new Access(WHO_SEES_COUNTS, () -> summaries.report(2026)));
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
         return table;
+    }
+
+    private void withOneMoreTest() {
+        var test = new Audiogram.Builder(MovableClock.FIRST_DAY, TestPurpose.OTHER).build();
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
+        records.withOneMoreTest("M-1", test, facts, Optional.empty());
     }
 
     private static ProposalAnswer acceptance() {

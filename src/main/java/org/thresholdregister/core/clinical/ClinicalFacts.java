@@ -13,15 +13,11 @@ public record ClinicalFacts(HealthHistory history, PerEar<EarLook> ears, boolean
     /** The most characters of what the worker said. */
     public static final int LONGEST_SAID = 2000;
 
-    public static final ClinicalFacts NOTHING = new ClinicalFacts(
-            HealthHistory.NOT_ASKED, new PerEar<>(EarLook.NOT_LOOKED, EarLook.NOT_LOOKED), false, "");
+    public static final ClinicalFacts NOTHING =
+            new ClinicalFacts(HealthHistory.NOT_ASKED, new PerEar<>(EarLook.NOT_LOOKED, EarLook.NOT_LOOKED), false, "");
 
     public boolean isEmpty() {
-        return history.isEmpty()
-                && ears.left().isEmpty()
-                && ears.right().isEmpty()
-                && !postponed
-                && said.isEmpty();
+        return history.isEmpty() && ears.left().isEmpty() && ears.right().isEmpty() && !postponed && said.isEmpty();
     }
 
     /** What the next test begins with: the answers that last, for confirmation. */
