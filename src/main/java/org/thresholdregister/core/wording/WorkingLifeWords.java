@@ -144,7 +144,7 @@ public final class WorkingLifeWords {
     }
 
     /**
-     * What the events up to a day mean for baseline, due dates and records.
+     * What the events up to a day mean for baseline, due dates and records; of a last day also when it lies ahead.
      *
      * @param ruleSet what the worker's site answers to
      * @param hasTest whether a hearing test is on record
@@ -154,6 +154,9 @@ public final class WorkingLifeWords {
         boolean mine = ruleSet.word().equals(MINES);
         List<Sentence> all = new ArrayList<>();
         afterStanding(state, mine, all);
+        if (state.standing().isEmployed()) {
+            life.asEnteredOn(asOf).lastDay().ifPresent(last -> afterStanding(life.on(last.plusDays(1)), mine, all));
+        }
         life.absences(asOf).forEach(absence -> afterAbsence(absence, asOf, mine, all));
         life.latest(WorkEvent.TakenOver.class, asOf)
                 .ifPresent(event -> all.add(Sentence.of(

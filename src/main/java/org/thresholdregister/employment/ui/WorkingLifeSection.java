@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
@@ -74,8 +75,12 @@ class WorkingLifeSection implements WorkerSection {
                                 (event, remark, certain) -> lives.enter(workerId, event, remark, certain),
                                 visible -> show(workerId, visible))
                         .open());
-        add.addClassName("tr-screen-only");
-        section.add(add);
+        var whole = new Paragraph(
+                new Span("Everybody of a site goes to a new owner: "),
+                new Anchor("sold-plant", "sold plants"),
+                new Span("."));
+        whole.addClassName("tr-screen-only");
+        section.add(add, whole);
         return section;
     }
 

@@ -91,6 +91,12 @@ class WorkingLifeWordsTest {
     }
 
     @Test
+    void whatALastDayMeansIsSaidBeforeItHasCome() {
+        assertThat(said(RuleSets.OSHA, true, on("2026-04-30", new WorkEvent.Left())))
+                .isEqualTo(said(RuleSets.OSHA, true, on("2026-02-27", new WorkEvent.Left())));
+    }
+
+    @Test
     void recordsBaselinesAndLogGoToTheSuccessor() {
         DatedEvent sold = on("2026-01-31", new WorkEvent.TransferredToSuccessor("Larkmoor Glass"));
         assertThat(said(RuleSets.OSHA, true, sold))
