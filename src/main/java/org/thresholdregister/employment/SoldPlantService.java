@@ -113,12 +113,22 @@ public class SoldPlantService {
     }
 
     private static Optional<Inconsistency> misfit(Candidate candidate, LocalDate soldOn, String successor) {
-        List<DatedEvent> events = new ArrayList<>(candidate.life().events());
-        events.add(transfer(soldOn, successor));
         List<Inconsistency> known = candidate.life().inconsistencies();
-        return WorkingLife.of(events).inconsistencies().stream()
+        return after(candidate.life(), transfer(soldOn, successor)).inconsistencies().stream()
                 .filter(found -> !known.contains(found))
                 .findFirst();
+    }
+
+    /** The life with the transfer, which takes the place of a last day that was to come later. */
+    private static WorkingLife after(WorkingLife life, DatedEvent transfer) {
+        List<DatedEvent> events = new ArrayList<>(life.events());
+        events.removeIf(event -> isLaterEnd(event, transfer.day()));
+        events.add(transfer);
+        return WorkingLife.of(events);
+    }
+
+    private static boolean isLaterEnd(DatedEvent event, LocalDate soldOn) {
+        return event.event().ends() && event.day().isAfter(soldOn);
     }
 
     private static DatedEvent transfer(LocalDate soldOn, String successor) {
@@ -194,14 +204,16 @@ public class SoldPlantService {
         DatedEvent event = transfer(agreed.soldOn(), agreed.successor().strip());
         for (Candidate candidate : candidates) {
             StoredWorker worker = candidate.worker();
-            lives.begun(worker.key(), worker.details());
-            lives.add(worker.key(), event, null, "Went with the sold plant", origin);
-            List<DatedEvent> events = new ArrayList<>(candidate.life().events());
-            events.add(event);
+            Optional<StoredWorkEvent> laterEnd = LifeStore.inForce(lives.begun(worker.key(), worker.details())).stream()
+                    .filter(row -> row.event()
+                            .filter(one -> isLaterEnd(one, agreed.soldOn()))
+                            .isPresent())
+                    .findFirst();
+            lives.add(worker.key(), event, laterEnd.orElse(null), "Went with the sold plant", origin);
             workers.follow(new StoredWorker(
                     worker.key(),
                     WorkingLifeService.follow(
-                            worker.details(), WorkingLife.of(events).asEnteredOn(lives.today()))));
+                            worker.details(), after(candidate.life(), event).asEnteredOn(lives.today()))));
         }
         auditTrail.record(
                 EmploymentAction.PLANT_SOLD,

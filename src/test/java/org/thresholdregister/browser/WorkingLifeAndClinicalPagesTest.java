@@ -89,7 +89,6 @@ class WorkingLifeAndClinicalPagesTest extends BrowserTest {
         labelled("Reason, in the worker's words").fill("No time today");
         button("Enter").click();
         assertThat(page().locator("main")).containsText("refused, to be offered again");
-        heading("Health history and ears").scrollIntoViewIfNeeded();
         screenshots("clinical-section");
         Accessibility.assertNothingGrave(page());
 

@@ -327,6 +327,18 @@ class WorkingLifeServiceTest {
     }
 
     @Test
+    void whoWasToLeaveLaterGoesWithTheSoldPlantBefore() {
+        entered("M-1", "2026-03-27", new WorkEvent.Left());
+        SalePreview preview = plants.preview("Mill", TODAY, "Larkmoor Glass").orElseThrow();
+        assertThat(preview.held()).isEmpty();
+        assertThat(plants.transfer(preview)).isEqualTo(new SaleResult.Done(2));
+        assertThat(roster("M-1").endDate()).contains(TODAY);
+        assertThat(events("M-1"))
+                .contains(on("2026-03-09", new WorkEvent.TransferredToSuccessor("Larkmoor Glass")))
+                .doesNotContain(on("2026-03-27", new WorkEvent.Left()));
+    }
+
+    @Test
     void anOfficerSellsOnlyASiteOfTheirOwn() {
         SignIn.as(Role.SAFETY_OFFICER, "Yard");
         assertThat(plants.sites()).containsExactly("Yard");

@@ -1,5 +1,6 @@
 package org.thresholdregister.clinical.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
@@ -55,8 +56,6 @@ class ClinicalFields extends Div {
         for (HealthQuestion.Group group : HealthQuestion.Group.values()) {
             add(questions(group));
         }
-        var ears = new Div(findings.right(), earNotes.right(), findings.left(), earNotes.left(), postponed);
-        ears.addClassName("tr-clinical-group");
         List.of(earNotes.left(), earNotes.right()).forEach(note -> listen(note, EarLook.LONGEST_NOTE));
         List.of(findings.left(), findings.right())
                 .forEach(group -> group.addValueChangeListener(change -> tell(change.isFromClient())));
@@ -66,8 +65,14 @@ class ClinicalFields extends Div {
         said.setHelperText("In the worker's own words; may be left empty");
         said.addValueChangeListener(change -> tell(change.isFromClient()));
         said.setWidthFull();
-        add(ears, said);
+        add(group(findings.right(), earNotes.right()), group(findings.left(), earNotes.left()), group(postponed), said);
         showDetails();
+    }
+
+    private static Div group(Component... fields) {
+        var group = new Div(fields);
+        group.addClassName("tr-clinical-group");
+        return group;
     }
 
     private Div questions(HealthQuestion.Group group) {
@@ -87,8 +92,7 @@ class ClinicalFields extends Div {
         rest.addValueChangeListener(change -> tell(change.isFromClient()));
         yes.put(group, ticks);
         restIsNo.put(group, rest);
-        var box = new Div(ticks, rest);
-        box.addClassName("tr-clinical-group");
+        var box = group(ticks, rest);
         if (group == HealthQuestion.Group.NOISE) {
             shoulder.setItems(Ear.RIGHT, Ear.LEFT);
             shoulder.setItemLabelGenerator(side -> "the " + side.word() + " shoulder");

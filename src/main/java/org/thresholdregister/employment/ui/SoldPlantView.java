@@ -120,7 +120,7 @@ class SoldPlantView extends Div {
         if (!found.held().isEmpty()) {
             preview.add(
                     new Paragraph(Counted.of(found.held().size(), "record does", "records do")
-                            + " not let the worker go. Correct them first; until then nobody goes."),
+                            + " not fit with the sale. Correct what is named here first; until then nobody goes."),
                     new ListTable<>("What stands against it", heldColumns(), found.held(), row -> {}));
             return;
         }
