@@ -18,11 +18,16 @@ import org.thresholdregister.core.clinical.CanalFinding;
 import org.thresholdregister.core.clinical.ClinicalFacts;
 import org.thresholdregister.core.clinical.EarLook;
 import org.thresholdregister.core.clinical.Reply;
+import org.thresholdregister.core.wording.ClinicalWords;
+import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.documents.DocumentStore;
 import org.thresholdregister.platform.documents.NewDocument;
+import org.thresholdregister.platform.pdf.PdfRenderer;
+import org.thresholdregister.platform.pdf.PrintedDocument;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
+import org.thresholdregister.platform.security.SignedInUser;
 import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerDetails;
 import org.thresholdregister.roster.WorkerStore;
@@ -39,6 +44,7 @@ public class ClinicalService {
     private final WorkerStore workers;
     private final ClinicalStore clinical;
     private final DocumentStore documents;
+    private final PdfRenderer renderer;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final EntityManager entityManager;
@@ -48,6 +54,7 @@ public class ClinicalService {
             WorkerStore workers,
             ClinicalStore clinical,
             DocumentStore documents,
+            PdfRenderer renderer,
             AuditTrail auditTrail,
             CurrentUser currentUser,
             EntityManager entityManager,
@@ -55,6 +62,7 @@ public class ClinicalService {
         this.workers = workers;
         this.clinical = clinical;
         this.documents = documents;
+        this.renderer = renderer;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.entityManager = entityManager;
@@ -214,6 +222,25 @@ public class ClinicalService {
                 workerId,
                 "as of " + refusal.get().day());
         return new Kept();
+    }
+
+    /** The form on which the worker signs that the test is not wanted, as a PDF; empty for a worker of another site. */
+    @Transactional(readOnly = true)
+    public Optional<byte[]> refusalForm(String workerId) {
+        return find(workerId).map(StoredWorker::details).map(worker -> {
+            String name = (worker.givenName() + " " + worker.familyName()).strip();
+            String printedBy = currentUser.find().map(SignedInUser::displayName).orElse("");
+            return renderer.render(new PrintedDocument(
+                    "org/thresholdregister/clinical/refusal-form",
+                    Map.of(
+                            "heading", ClinicalWords.REFUSAL_HEADING,
+                            "who", ClinicalWords.refusalFor(name, workerId),
+                            "sentences", ClinicalWords.REFUSAL_SENTENCES),
+                    ClinicalWords.REFUSAL_HEADING,
+                    "Health record. " + (worker.site().isEmpty() ? "" : worker.site() + ". ") + "Printed "
+                            + Words.day(today()) + " by " + printedBy + ".",
+                    clock.instant()));
+        });
     }
 
     /** The signed sheet of a refusal; empty where there is none that the user may see. */

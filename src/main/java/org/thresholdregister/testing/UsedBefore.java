@@ -9,12 +9,12 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.TestStore;
 import org.thresholdregister.audiograms.TestText;
 
-/** What the site's tests of the last two years name. */
+/** What the site's tests of the last year name. */
 @Component
 @Transactional(propagation = Propagation.MANDATORY)
 class UsedBefore implements SuggestionSource {
 
-    private static final Period BACK = Period.ofYears(2);
+    private static final Period BACK = Period.ofYears(1);
 
     private final TestStore tests;
 

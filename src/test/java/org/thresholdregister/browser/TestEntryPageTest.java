@@ -157,7 +157,7 @@ class TestEntryPageTest extends BrowserTest {
     }
 
     @Test
-    void keysStepMarkAndRefuseWhereTheyStand() {
+    void keysStepMarkAndRefuseWhereTheyStandAndADraftIsThrownAway() {
         signInAs(DemoAccounts.NURSE);
         openTest("FG-0064");
         Locator first = field("Right ear, 500 Hz, dB HL");
@@ -194,6 +194,15 @@ class TestEntryPageTest extends BrowserTest {
         assertThat(field("Right ear, 2000 Hz, dB HL")).isFocused();
         assertThat(page().locator("audiogram-reader [data-ear=right][data-series=latest][data-hz='2000']"))
                 .hasAttribute("data-words", "no response at 95 dB HL");
+
+        page().getByText("Throw this draft away").click();
+        assertThat(page().getByText("What you typed on this page is lost.")).isVisible();
+        press("Control+Enter");
+        assertThat(page().locator("h1")).containsText("Test of");
+        Accessibility.assertNothingGrave(page());
+        page().getByText("Throw it away").click();
+        assertThat(page().locator("h1")).hasText("Test");
+        assertThat(page().locator("main")).not().containsText("FG-0064");
     }
 
     @Test

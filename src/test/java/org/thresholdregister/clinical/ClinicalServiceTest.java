@@ -3,11 +3,15 @@ package org.thresholdregister.clinical;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -198,6 +202,21 @@ class ClinicalServiceTest {
         assertThat(record().refusals())
                 .extracting(Refusal::takenBack)
                 .containsExactly(Optional.of("It was another worker"));
+    }
+
+    @Test
+    void theFormToSignIsAPdfThatNamesTheWorkerAndNothingOfTheRecord() throws IOException {
+        clinical.enter("M-1", TODAY, SHOOTS_AND_HAS_A_COLD, "");
+        try (PDDocument pdf = Loader.loadPDF(clinical.refusalForm("M-1").orElseThrow())) {
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .contains("I do not want the hearing test")
+                    .contains("For Ada Núñez, number M-1.")
+                    .contains("Signature of the worker")
+                    .contains("Health record. Mill.")
+                    .doesNotContain("deer");
+            assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
+        }
+        assertThat(clinical.refusalForm("Y-1")).as("of another site").isEmpty();
     }
 
     @Test

@@ -35,6 +35,8 @@ import org.thresholdregister.SignIn;
 import org.thresholdregister.audiograms.TestFacts;
 import org.thresholdregister.clinical.ClinicalService;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.attenuation.AttenuationMethod;
+import org.thresholdregister.core.attenuation.ProtectorKind;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
@@ -56,8 +58,17 @@ import org.thresholdregister.intake.ImportRuns;
 import org.thresholdregister.intake.ImportService;
 import org.thresholdregister.intake.Table;
 import org.thresholdregister.intake.TestImports;
+import org.thresholdregister.platform.documents.MediaType;
+import org.thresholdregister.platform.documents.NewDocument;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.Role;
+import org.thresholdregister.protection.Issue;
+import org.thresholdregister.protection.MethodChoice;
+import org.thresholdregister.protection.Plant;
+import org.thresholdregister.protection.ProtectorService;
+import org.thresholdregister.protection.TrainingService;
+import org.thresholdregister.protection.WearingService;
+import org.thresholdregister.protection.WorkerProtectionService;
 import org.thresholdregister.reports.SummaryService;
 import org.thresholdregister.roster.WorkerColumn;
 import org.thresholdregister.roster.WorkerFilter;
@@ -75,7 +86,7 @@ class ServiceAccessTest {
 
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
     private static final Set<Role> WHO_TESTS = EnumSet.of(NURSE);
-    private static final Set<Role> NURSE_ALONE = EnumSet.of(NURSE);
+    private static final Set<Role> ONLY_NURSE = EnumSet.of(NURSE);
     private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
@@ -154,6 +165,18 @@ class ServiceAccessTest {
 
     @Autowired
     private ClinicalService clinical;
+
+    @Autowired
+    private ProtectorService protectors;
+
+    @Autowired
+    private WorkerProtectionService protection;
+
+    @Autowired
+    private WearingService wearing;
+
+    @Autowired
+    private TrainingService trainings;
 
     @Autowired
     private TestImports files;
@@ -286,6 +309,7 @@ class ServiceAccessTest {
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
         addWorkingLives(table);
         addClinicalPart(table);
+        addProtection(table);
         return table;
     }
 
@@ -318,28 +342,85 @@ class ServiceAccessTest {
 
     private void addClinicalPart(Map<String, Access> table) {
         LocalDate day = MovableClock.FIRST_DAY;
-        table.put("ClinicalService.of", new Access(NURSE_ALONE, () -> clinical.of("M-1")));
-        table.put("ClinicalService.worker", new Access(NURSE_ALONE, () -> clinical.worker("M-1")));
+        table.put("ClinicalService.of", new Access(ONLY_NURSE, () -> clinical.of("M-1")));
+        table.put("ClinicalService.worker", new Access(ONLY_NURSE, () -> clinical.worker("M-1")));
         table.put(
                 "ClinicalService.enter",
-                new Access(NURSE_ALONE, () -> clinical.enter("M-1", day, ClinicalFacts.NOTHING, "")));
-        table.put("ClinicalService.draft", new Access(NURSE_ALONE, () -> clinical.draft("M-1", 1)));
+                new Access(ONLY_NURSE, () -> clinical.enter("M-1", day, ClinicalFacts.NOTHING, "")));
+        table.put("ClinicalService.draft", new Access(ONLY_NURSE, () -> clinical.draft("M-1", 1)));
         table.put(
                 "ClinicalService.keepDraft",
-                new Access(NURSE_ALONE, () -> clinical.keepDraft("M-1", 1, ClinicalFacts.NOTHING)));
+                new Access(ONLY_NURSE, () -> clinical.keepDraft("M-1", 1, ClinicalFacts.NOTHING)));
         table.put(
                 "ClinicalService.refuse",
-                new Access(NURSE_ALONE, () -> clinical.refuse("M-1", day, "No time", Optional.empty())));
+                new Access(ONLY_NURSE, () -> clinical.refuse("M-1", day, "No time", Optional.empty())));
         table.put(
                 "ClinicalService.takeBackRefusal",
-                new Access(NURSE_ALONE, () -> clinical.takeBackRefusal("M-1", 0, "slip")));
-        table.put("ClinicalService.signedSheet", new Access(NURSE_ALONE, () -> clinical.signedSheet("M-1", 0)));
+                new Access(ONLY_NURSE, () -> clinical.takeBackRefusal("M-1", 0, "slip")));
+        table.put("ClinicalService.refusalForm", new Access(ONLY_NURSE, () -> clinical.refusalForm("M-1")));
+        table.put("ClinicalService.signedSheet", new Access(ONLY_NURSE, () -> clinical.signedSheet("M-1", 0)));
     }
 
     private void withOneMoreTest() {
         var test = new Audiogram.Builder(MovableClock.FIRST_DAY, TestPurpose.OTHER).build();
         var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
         records.withOneMoreTest("M-1", test, facts, Optional.empty());
+    }
+
+    private void addProtection(Map<String, Access> table) {
+        var issue = Plant.issue(0, "");
+        var end = new Issue.End(MovableClock.FIRST_DAY, Issue.How.LOST);
+        var product = Plant.product("Mill", "", ProtectorKind.MUFF, 20);
+        var session = Plant.session(MovableClock.FIRST_DAY);
+        var sheet = new NewDocument("sheet.pdf", MediaType.PDF, new byte[0]);
+        table.put("ProtectorService.catalogue", new Access(NURSE_AND_OFFICER, protectors::catalogue));
+        table.put("ProtectorService.methods", new Access(NURSE_AND_OFFICER, protectors::methods));
+        table.put("ProtectorService.add", new Access(ONLY_NURSE, () -> protectors.add(product)));
+        table.put("ProtectorService.retire", new Access(ONLY_NURSE, () -> protectors.retire(0, "")));
+        table.put(
+                "ProtectorService.choose",
+                new Access(
+                        ONLY_NURSE,
+                        () -> protectors.choose(
+                                new MethodChoice("Mill", AttenuationMethod.ALL.getFirst(), "as measured"))));
+        table.put("WorkerProtectionService.of", new Access(NURSE_AND_OFFICER, () -> protection.of("M-1")));
+        table.put("WorkerProtectionService.open", new Access(NURSE_AND_OFFICER, () -> protection.open("M-1")));
+        table.put("WorkerProtectionService.choices", new Access(NURSE_AND_OFFICER, () -> protection.choices("M-1")));
+        table.put("WorkerProtectionService.issue", new Access(ONLY_NURSE, () -> protection.issue("M-1", issue)));
+        table.put("WorkerProtectionService.end", new Access(ONLY_NURSE, () -> protection.end("M-1", 0, end)));
+        table.put(
+                "WorkerProtectionService.withdrawIssue",
+                new Access(ONLY_NURSE, () -> protection.withdrawIssue("M-1", 0, "a mistake")));
+        table.put(
+                "WorkerProtectionService.addFitTest",
+                new Access(ONLY_NURSE, () -> protection.addFitTest("M-1", Plant.fitTest(0, "", 20), Optional.empty())));
+        table.put(
+                "WorkerProtectionService.withdrawFitTest",
+                new Access(ONLY_NURSE, () -> protection.withdrawFitTest("M-1", 0, "a mistake")));
+        table.put("WorkerProtectionService.report", new Access(NURSE_AND_OFFICER, () -> protection.report("M-1", 0)));
+        table.put("WearingService.mustWear", new Access(NURSE_AND_OFFICER, wearing::mustWear));
+        table.put("WearingService.owedAfterShift", new Access(NURSE_AND_OFFICER, wearing::owedAfterShift));
+        table.put("TrainingService.due", new Access(NURSE_AND_OFFICER, trainings::due));
+        table.put(
+                "TrainingService.people",
+                new Access(NURSE_AND_OFFICER, () -> trainings.people("Mill", Optional.empty())));
+        table.put("TrainingService.sessions", new Access(NURSE_AND_OFFICER, trainings::sessions));
+        table.put("TrainingService.session", new Access(NURSE_AND_OFFICER, () -> trainings.session(0)));
+        table.put("TrainingService.add", new Access(NURSE_AND_OFFICER, () -> trainings.add(session, List.of("M-1"))));
+        table.put(
+                "TrainingService.addAttendants",
+                new Access(NURSE_AND_OFFICER, () -> trainings.addAttendants(0, List.of("M-1"))));
+        table.put(
+                "TrainingService.withdrawAttendance",
+                new Access(NURSE_AND_OFFICER, () -> trainings.withdrawAttendance(0, 0, "a mistake")));
+        table.put("TrainingService.keepSheet", new Access(NURSE_AND_OFFICER, () -> trainings.keepSheet(0, sheet)));
+        table.put("TrainingService.signedSheet", new Access(NURSE_AND_OFFICER, () -> trainings.signedSheet(0)));
+        table.put("TrainingService.sheetToSign", new Access(NURSE_AND_OFFICER, () -> trainings.sheetToSign(0)));
+        table.put(
+                "TrainingService.sheetOfDue",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> trainings.sheetOfDue("Mill", Optional.empty(), MovableClock.FIRST_DAY)));
     }
 
     private static ProposalAnswer acceptance() {

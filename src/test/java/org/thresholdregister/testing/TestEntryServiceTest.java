@@ -402,6 +402,27 @@ class TestEntryServiceTest {
     }
 
     @Test
+    void aCorrectionOfATestThatIsOnTheLogIsPutBeforeAPerson() {
+        RecordedTest former = signed("M-1", test("2025-09-01", TestPurpose.ANNUAL, "40", "10"))
+                .story()
+                .test();
+        SignIn.as(Role.SAFETY_OFFICER);
+        decisions.enter(
+                "M-1",
+                new Decision(
+                        Ears.RIGHT, former.audiogram().date(), DecisionKind.RECORDED, MovableClock.FIRST_DAY, "", ""));
+        SignIn.as("ada", Role.NURSE, SiteScope.all());
+        corrected(former, withReason(test("2025-09-02", TestPurpose.ANNUAL, "40", "10"), "It was the day after"));
+        assertThat(alterations.ofWorker("M-1"))
+                .as("the entry names a day on which no test counts")
+                .singleElement()
+                .satisfies(change -> {
+                    assertThat(change.sent().recordedOn()).contains(MovableClock.FIRST_DAY);
+                    assertThat(change.after()).isEmpty();
+                });
+    }
+
+    @Test
     void aTestThatWasTheWrongPersonsIsTakenOutAndKept() {
         RecordedTest wrong = signed("M-1", test("2026-03-09", TestPurpose.ANNUAL, "40", "10"))
                 .story()

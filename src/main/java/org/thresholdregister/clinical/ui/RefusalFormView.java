@@ -11,8 +11,11 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.WildcardParameter;
 import jakarta.annotation.security.RolesAllowed;
+import java.util.Optional;
 import org.thresholdregister.clinical.ClinicalService;
+import org.thresholdregister.core.wording.ClinicalWords;
 import org.thresholdregister.platform.security.Roles;
+import org.thresholdregister.platform.ui.Downloads;
 import org.thresholdregister.platform.ui.EmptyHint;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
@@ -63,18 +66,19 @@ class RefusalFormView extends Div implements HasUrlParameter<String>, HealthReco
     private void show(WorkerDetails worker) {
         site = worker.site();
         String name = (worker.givenName() + " " + worker.familyName()).strip();
-        var back = new Paragraph(new Anchor(Paths.worker(worker.workerId()), "Back to the worker's page"));
-        back.addClassName("tr-screen-only");
+        String workerId = worker.workerId();
+        var actions = new Div(
+                Downloads.link("The form as a PDF", "refusal-form.pdf", "application/pdf", out -> {
+                    Optional<byte[]> pdf = clinical.refusalForm(workerId);
+                    if (pdf.isPresent()) {
+                        out.write(pdf.get());
+                    }
+                }),
+                new Anchor(Paths.worker(workerId), "Back to the worker's page"));
+        actions.addClassNames("tr-page-actions", "tr-screen-only");
+        add(new H1(ClinicalWords.REFUSAL_HEADING), new LeadSentence(ClinicalWords.refusalFor(name, workerId)), actions);
+        ClinicalWords.REFUSAL_SENTENCES.forEach(sentence -> add(new Paragraph(sentence)));
         add(
-                new H1("I do not want the hearing test"),
-                new LeadSentence("For " + (name.isEmpty() ? "worker" : name) + ", number " + worker.workerId() + "."),
-                back,
-                new Paragraph(
-                        "My employer has offered me a hearing test. It is free for me. It shows early whether noise"
-                                + " is harming my hearing."),
-                new Paragraph(
-                        "I do not want the test today. I can change my mind at any time. The test will be offered to"
-                                + " me again."),
                 line("My reason"),
                 line(""),
                 line("Date"),

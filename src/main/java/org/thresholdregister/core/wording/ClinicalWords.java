@@ -19,7 +19,20 @@ public final class ClinicalWords {
             "A test has to be made available, and nothing that was looked up lets a refusal end that: it is offered again.",
             new Citation("29 CFR 1910.95(g)(1), read so"));
 
+    /** What the form says that a worker signs who does not want the test. */
+    public static final String REFUSAL_HEADING = "I do not want the hearing test";
+
+    public static final List<String> REFUSAL_SENTENCES = List.of(
+            "My employer has offered me a hearing test. It is free for me. It shows early whether noise is harming my"
+                    + " hearing.",
+            "I do not want the test today. I can change my mind at any time. The test will be offered to me again.");
+
     private ClinicalWords() {}
+
+    /** {@code For Ada Núñez, number M-1.} */
+    public static String refusalFor(String name, String workerId) {
+        return "For " + (name.isEmpty() ? "the worker with" : name + ",") + " number " + workerId + ".";
+    }
 
     /** What a question is about, as a label: {@code Earlier noisy jobs}. */
     public static String question(HealthQuestion question) {
