@@ -116,7 +116,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             add(
                     new EmptyHint(
                             "No hearing test of this worker is on record.",
-                            "The audiogram and what follows from it appear here once a test is imported."),
+                            "The audiogram and what follows from it appear here once a test is entered or imported."),
                     new FollowUpSection(record, board.ofWorker(worker.workerId())));
             if (!record.decisions().isEmpty()) {
                 add(decisions(record));
@@ -134,7 +134,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         var audiogram = new AudiogramSection(choice);
         add(
                 audiogram,
-                new HistorySection(choice, () -> audiogram.scrollIntoView()),
+                new HistorySection(choice, records.superseded(worker.workerId()), () -> audiogram.scrollIntoView()),
                 new ValiditySection(choice),
                 new DeterminationSection(stories, formerly.of(worker.workerId())),
                 new CaseSection(
