@@ -9,8 +9,13 @@ alter table follow_up add column basis varchar(200) default '' not null;
 alter table follow_up alter column basis drop default;
 alter table follow_up add column booked varchar(2000) default '' not null;
 alter table follow_up alter column booked drop default;
-alter table follow_up drop column rule_set;
 update worker_judgement set rule_edition = 0;
+
+-- The follow-ups of tests alone, each of which has a date.
+create view test_follow_up as
+    select id, worker_id, kind, due_date, test_date, ears, rule_set
+    from follow_up
+    where kind in ('retest', 'notice', 'record', 'annual-test', 'baseline-test');
 
 -- That something owed is put off: until when, why and by whom. It changes no due date. A later one takes its place.
 create sequence postponement_seq start with 1 increment by 100;

@@ -85,7 +85,14 @@ class StoredAlteration {
     /** What it leaves open, until a person has seen to it; no paragraph asks for that. */
     StoredTask toTask() {
         return new StoredTask(
-                workerId, TaskKind.ALTERATION, Optional.empty(), alteredOn, Optional.of(testDate), Ears.of(ear), "");
+                workerId,
+                TaskKind.ALTERATION,
+                Optional.empty(),
+                alteredOn,
+                Optional.of(testDate),
+                Ears.of(ear),
+                former.ruleSet(),
+                "");
     }
 
     /** The ear and the test, for the audit trail. */

@@ -27,6 +27,7 @@ class StoredTask {
     private LocalDate openSince;
     private @Nullable LocalDate testDate;
     private Ears ears;
+    private String ruleSet;
     private String basis;
     private String booked;
     private @Nullable Long postponementId;
@@ -35,7 +36,10 @@ class StoredTask {
     @SuppressWarnings("NullAway.Init")
     protected StoredTask() {}
 
-    /** @param basis the paragraph that makes it due; empty where none does */
+    /**
+     * @param ruleSet the word of the rule set that is answered to
+     * @param basis the paragraph that makes it due; empty where none does
+     */
     StoredTask(
             long workerKey,
             TaskKind kind,
@@ -43,6 +47,7 @@ class StoredTask {
             LocalDate openSince,
             Optional<LocalDate> testDate,
             Ears ears,
+            String ruleSet,
             String basis) {
         this.workerId = workerKey;
         this.kind = kind;
@@ -50,6 +55,7 @@ class StoredTask {
         this.openSince = openSince;
         this.testDate = testDate.orElse(null);
         this.ears = ears;
+        this.ruleSet = ruleSet;
         this.basis = basis;
         this.booked = "";
     }

@@ -26,6 +26,7 @@ import org.thresholdregister.core.judging.OpenProposals;
 import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.regulation.Citation;
+import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.rules.Step;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
@@ -59,7 +60,9 @@ class TaskStore {
         List<StoredTask> tasks = new ArrayList<>();
         RulesInForce inForce = today.of(stored);
         long worker = stored.worker().key();
+        RuleSet now = inForce.on(today.day()).ruleSet();
         for (FollowUp followUp : judgement.followUps()) {
+            RuleSet ruleSet = inForce.by(followUp, today.day()).ruleSet();
             tasks.add(new StoredTask(
                     worker,
                     TaskKind.of(followUp.kind()),
@@ -69,10 +72,8 @@ class TaskStore {
                             .orElse(followUp.dueDate()),
                     followUp.testDate(),
                     followUp.ears(),
-                    inForce.by(followUp, today.day())
-                            .ruleSet()
-                            .paragraph(followUp.kind().step())
-                            .place()));
+                    ruleSet.word(),
+                    ruleSet.paragraph(followUp.kind().step()).place()));
         }
         boolean hasLeft = stored.worker()
                 .details()
@@ -91,6 +92,7 @@ class TaskStore {
                                 since(life, kind, owed.ears()),
                                 Optional.of(life.testDate()),
                                 owed.ears(),
+                                now.word(),
                                 owed.rule().map(Citation::place).orElse(""))));
             }
         }
@@ -103,10 +105,8 @@ class TaskStore {
                     arose,
                     Optional.of(arose),
                     Ears.of(proposal.ear()),
-                    inForce.on(today.day())
-                            .ruleSet()
-                            .paragraph(Step.REVISED_BASELINE)
-                            .place()));
+                    now.word(),
+                    now.paragraph(Step.REVISED_BASELINE).place()));
         }
         tasks.forEach(task -> booking(task, cases).ifPresent(task::book));
         putOff(tasks, stored.worker(), postponed);

@@ -77,6 +77,7 @@ class MigrationTest {
         migrateTo("11");
         assertThat(only("select count(*) from follow_up where due_date = date '2026-03-09'"))
                 .isEqualTo("1");
+        assertThat(only("select rule_set from test_follow_up")).isEqualTo("osha");
         assertThat(only("select rule_edition from worker_judgement"))
                 .as("of no edition, so that the worker is judged before the next list")
                 .isEqualTo(Integer.toString(RuleEdition.NONE));
