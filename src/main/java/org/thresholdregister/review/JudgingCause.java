@@ -1,5 +1,7 @@
 package org.thresholdregister.review;
 
+import java.util.Optional;
+
 /** Why a worker is judged anew. */
 public sealed interface JudgingCause {
 
@@ -8,6 +10,16 @@ public sealed interface JudgingCause {
 
     /** An import brought something about the worker. */
     record ByImport(long importBatch) implements JudgingCause {}
+
+    /** A test was entered by hand. */
+    record ByTest(long testKey) implements JudgingCause {}
+
+    /**
+     * A test on record counts no more.
+     *
+     * @param successor the test that took its place; none where it was entered in error
+     */
+    record BySuperseding(long formerTest, Optional<Long> successor) implements JudgingCause {}
 
     /** A day has come on which the same record says something else. */
     record ByCalendar() implements JudgingCause {}

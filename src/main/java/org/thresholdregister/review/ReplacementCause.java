@@ -4,6 +4,8 @@ package org.thresholdregister.review;
 public enum ReplacementCause {
     DECISION,
     IMPORT,
+    TEST,
+    SUPERSEDING,
     CALENDAR,
     OTHER;
 
@@ -11,6 +13,8 @@ public enum ReplacementCause {
         return switch (cause) {
             case JudgingCause.ByDecision decision -> DECISION;
             case JudgingCause.ByImport batch -> IMPORT;
+            case JudgingCause.ByTest test -> TEST;
+            case JudgingCause.BySuperseding superseding -> SUPERSEDING;
             case JudgingCause.ByCalendar calendar -> CALENDAR;
             case JudgingCause.ByOther other -> OTHER;
         };

@@ -32,14 +32,18 @@ import org.springframework.stereotype.Service;
 import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
+import org.thresholdregister.audiograms.TestFacts;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.attenuation.AttenuationMethod;
 import org.thresholdregister.core.attenuation.ProtectorKind;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.Profession;
+import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -65,12 +69,15 @@ import org.thresholdregister.roster.WorkerService;
 import org.thresholdregister.rulesets.Holiday;
 import org.thresholdregister.rulesets.SiteRules;
 import org.thresholdregister.rulesets.SiteRulesService;
+import org.thresholdregister.testing.TestEntryService;
+import org.thresholdregister.testing.TypedTests;
 
 /** Who may call which service, and what a person of one site sees of another. */
 @RegisterTest
 class ServiceAccessTest {
 
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
+    private static final Set<Role> WHO_TESTS = EnumSet.of(NURSE);
     private static final Set<Role> ONLY_NURSE = EnumSet.of(NURSE);
     private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
@@ -104,7 +111,13 @@ class ServiceAccessTest {
     private WorkerRecordService records;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
+
+    @Autowired
+    private BulkService bulk;
+
+    @Autowired
+    private EvidenceService evidence;
 
     @Autowired
     private ShiftReviewService shifts;
@@ -138,6 +151,9 @@ class ServiceAccessTest {
 
     @Autowired
     private SiteRulesService siteRules;
+
+    @Autowired
+    private TestEntryService testEntry;
 
     @Autowired
     private ProtectorService protectors;
@@ -177,13 +193,44 @@ class ServiceAccessTest {
         table.put("WorkerService.sites", new Access(NURSE_AND_OFFICER, workers::sites));
         table.put("WorkerService.departments", new Access(NURSE_AND_OFFICER, workers::departments));
         table.put("WorkerRecordService.open", new Access(NURSE_AND_OFFICER, () -> records.open("M-1")));
-        table.put("TodayService.counts", new Access(NURSE_AND_OFFICER, today::counts));
+        table.put("BoardService.counts", new Access(NURSE_AND_OFFICER, board::counts));
+        table.put("BoardService.news", new Access(NURSE_AND_OFFICER, board::news));
         table.put(
-                "TodayService.find",
+                "BoardService.find",
                 new Access(
                         NURSE_AND_OFFICER,
-                        () -> today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.DUE_DATE), 0, 10)));
-        table.put("TodayService.count", new Access(NURSE_AND_OFFICER, () -> today.count(FollowUpFilter.EVERYTHING)));
+                        () -> board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, 10)));
+        table.put("BoardService.count", new Access(NURSE_AND_OFFICER, () -> board.count(BoardFilter.EVERYTHING)));
+        table.put("BoardService.ofTasks", new Access(NURSE_AND_OFFICER, () -> board.ofTasks(List.of(notice()))));
+        table.put("BoardService.ofWorker", new Access(NURSE_AND_OFFICER, () -> board.ofWorker("M-1")));
+        table.put(
+                "BoardService.download",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> board.download(
+                                BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), List.of(notice()))));
+        table.put(
+                "BulkService.settle",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> bulk.settle(
+                                List.of(notice()),
+                                new BulkService.Settlement(
+                                        MovableClock.FIRST_DAY,
+                                        "Ida Lock",
+                                        "",
+                                        new Evidence(Evidence.Means.POSTED, "", Optional.empty())))));
+        table.put(
+                "BulkService.book",
+                new Access(
+                        NURSE_AND_OFFICER, () -> bulk.book(List.of(notice()), MovableClock.FIRST_DAY, "Ida Lock", "")));
+        table.put(
+                "BulkService.postpone",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> bulk.postpone(List.of(notice()), MovableClock.FIRST_DAY.plusDays(1), "on leave")));
+        table.put("EvidenceService.ofWorker", new Access(NURSE_AND_OFFICER, () -> evidence.ofWorker("M-1")));
+        table.put("EvidenceService.file", new Access(NURSE_AND_OFFICER, () -> evidence.file("M-1", 0)));
         table.put(
                 "ShiftReviewService.find",
                 new Access(
@@ -229,6 +276,15 @@ class ServiceAccessTest {
         table.put(
                 "CompareService.compare",
                 new Access(NURSE_AND_OFFICER, () -> comparing.compare(2026, Optional.empty(), Way.USUAL, Way.USUAL)));
+        table.put("TestEntryService.open", new Access(WHO_TESTS, () -> testEntry.open("M-1", Optional.empty())));
+        table.put("TestEntryService.type", new Access(WHO_TESTS, () -> testEntry.type(-1, TypedTests.EMPTY)));
+        table.put("TestEntryService.look", new Access(WHO_TESTS, () -> testEntry.look(-1)));
+        table.put("TestEntryService.sign", new Access(WHO_TESTS, () -> testEntry.sign(-1, TypedTests.EMPTY)));
+        table.put("TestEntryService.discard", new Access(WHO_TESTS, () -> testEntry.discard(-1)));
+        table.put("TestEntryService.waiting", new Access(WHO_TESTS, testEntry::waiting));
+        table.put("WorkerRecordService.superseded", new Access(NURSE_AND_OFFICER, () -> records.superseded("M-1")));
+        table.put("TestEntryService.withdraw", new Access(WHO_TESTS, () -> testEntry.withdraw("M-1", -1, "wrong")));
+        table.put("WorkerRecordService.withOneMoreTest", new Access(WHO_TESTS, this::withOneMoreTest));
         table.put("SiteRulesService.chosen", new Access(WHO_SEES_RULES, siteRules::chosen));
         table.put("SiteRulesService.holidays", new Access(WHO_SEES_RULES, siteRules::holidays));
         table.put(
@@ -273,6 +329,12 @@ class ServiceAccessTest {
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
         addProtection(table);
         return table;
+    }
+
+    private void withOneMoreTest() {
+        var test = new Audiogram.Builder(MovableClock.FIRST_DAY, TestPurpose.OTHER).build();
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
+        records.withOneMoreTest("M-1", test, facts, Optional.empty());
     }
 
     private void addProtection(Map<String, Access> table) {
@@ -340,6 +402,10 @@ class ServiceAccessTest {
                 "Dr. Vale",
                 Optional.of(Profession.PHYSICIAN),
                 "as found");
+    }
+
+    private static TaskKey notice() {
+        return new TaskKey("M-1", TaskKind.NOTICE, LocalDate.of(2026, 3, 1), Ears.RIGHT);
     }
 
     private static Decision decision(DecisionKind kind) {
@@ -433,8 +499,8 @@ class ServiceAccessTest {
     }
 
     private List<String> allFollowUps() {
-        return today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.WORKER_ID), 0, 20).stream()
-                .map(FollowUpRow::workerId)
+        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 20).stream()
+                .map(row -> ((BoardRow.OfTask) row).workerId())
                 .distinct()
                 .toList();
     }
@@ -463,9 +529,9 @@ class ServiceAccessTest {
             assertThat(records.open("Y-1")).isEmpty();
             assertThat(records.open("N-1")).isEmpty();
             assertThat(allFollowUps()).containsExactly("M-1");
-            assertThat(today.count(FollowUpFilter.EVERYTHING)).isEqualTo(3);
-            assertThat(List.of(FollowUpState.values()).stream()
-                            .mapToInt(today.counts()::of)
+            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(3);
+            assertThat(List.of(DueState.values()).stream()
+                            .mapToInt(board.counts()::of)
                             .sum())
                     .isEqualTo(3);
             assertThat(allShifts()).containsExactly("M-1");
