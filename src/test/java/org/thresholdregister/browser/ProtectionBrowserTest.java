@@ -16,6 +16,12 @@ class ProtectionBrowserTest extends BrowserTest {
         return page().locator(".tr-lead").first();
     }
 
+    /** Opens a page and waits for its first sentence, however busy the machine is. */
+    private void show(String path) {
+        open(path);
+        lead().waitFor();
+    }
+
     private Locator button(String words) {
         return page().getByRole(
                         AriaRole.BUTTON,
@@ -30,7 +36,7 @@ class ProtectionBrowserTest extends BrowserTest {
     @Test
     void fromTheListToAProtectorGivenOut() {
         signInAs(DemoAccounts.NURSE);
-        open("/protectors");
+        show("/protectors");
         assertThat(lead())
                 .containsText(Pattern.compile("^\\d+ people have to wear protectors; \\d+ with no protector"));
         page().locator("vaadin-grid a:visible").first().waitFor();
@@ -62,7 +68,7 @@ class ProtectionBrowserTest extends BrowserTest {
     @Test
     void theCatalogueAndTheCalculator() {
         signInAs(DemoAccounts.NURSE);
-        open("/protector-catalogue");
+        show("/protector-catalogue");
         assertThat(lead()).containsText("10 protectors are given out");
         ready("protector-catalogue");
         button("Add a protector").click();
@@ -70,7 +76,7 @@ class ProtectionBrowserTest extends BrowserTest {
         ready("add-protector-error");
         button("Cancel").click();
 
-        open("/protector-calculator");
+        show("/protector-calculator");
         assertThat(lead()).containsText("What a hearing protector leaves of a noise");
         ready("protector-calculator-empty");
         page().getByLabel("Noise (dBA)").fill("97");
@@ -86,7 +92,7 @@ class ProtectionBrowserTest extends BrowserTest {
     @Test
     void anOfficerEntersATraining() {
         signInAs(DemoAccounts.SAFETY_OFFICER);
-        open("/training?site=Quarry%20Road");
+        show("/training?site=Quarry%20Road");
         assertThat(lead()).containsText("overdue for training");
         page().locator("vaadin-grid a:visible").first().waitFor();
         ready("training");
