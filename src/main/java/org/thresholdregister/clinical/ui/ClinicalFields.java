@@ -144,14 +144,19 @@ class ClinicalFields extends Div {
     ClinicalFacts value() {
         Map<HealthQuestion, Reply> replies = new EnumMap<>(HealthQuestion.class);
         Set<HealthQuestion> ticked = ticked();
-        for (HealthQuestion question : HealthQuestion.values()) {
+        Set<HealthQuestion.Group> asked = EnumSet.noneOf(HealthQuestion.Group.class);
+        restIsNo.forEach((group, rest) -> {
+            if (rest.getValue()) {
+                asked.add(group);
+            }
+        });
+        notes.forEach((question, note) -> {
             if (ticked.contains(question)) {
-                replies.put(
-                        question, new Reply(true, notes.get(question).getValue().strip()));
-            } else if (restIsNo.get(question.group()).getValue()) {
+                replies.put(question, new Reply(true, note.getValue().strip()));
+            } else if (asked.contains(question.group())) {
                 replies.put(question, new Reply(false, ""));
             }
-        }
+        });
         Optional<Ear> side = ticked.contains(HealthQuestion.SHOOTING) ? shoulder.getOptionalValue() : Optional.empty();
         return new ClinicalFacts(
                 new HealthHistory(replies, side),
@@ -164,19 +169,9 @@ class ClinicalFields extends Div {
     void setValue(ClinicalFacts facts) {
         setting = true;
         HealthHistory history = facts.history();
-        yes.forEach((group, ticks) -> {
-            Set<HealthQuestion> ticked = EnumSet.noneOf(HealthQuestion.class);
-            boolean anyNo = false;
-            for (HealthQuestion question : HealthQuestion.values()) {
-                Optional<Reply> reply = question.group() == group ? history.reply(question) : Optional.empty();
-                if (reply.filter(Reply::yes).isPresent()) {
-                    ticked.add(question);
-                }
-                anyNo |= reply.filter(answer -> !answer.yes()).isPresent();
-            }
-            ticks.setValue(ticked);
-            restIsNo.get(group).setValue(anyNo);
-        });
+        yes.forEach((group, ticks) -> ticks.setValue(answered(history, group, true)));
+        restIsNo.forEach(
+                (group, rest) -> rest.setValue(!answered(history, group, false).isEmpty()));
         notes.forEach((question, note) ->
                 note.setValue(history.reply(question).map(Reply::note).orElse("")));
         history.shoulder().ifPresentOrElse(shoulder::setValue, shoulder::clear);
@@ -188,6 +183,16 @@ class ClinicalFields extends Div {
         said.setValue(facts.said());
         showDetails();
         setting = false;
+    }
+
+    private static Set<HealthQuestion> answered(HealthHistory history, HealthQuestion.Group group, boolean yes) {
+        Set<HealthQuestion> answered = EnumSet.noneOf(HealthQuestion.class);
+        history.replies().forEach((question, reply) -> {
+            if (question.group() == group && reply.yes() == yes) {
+                answered.add(question);
+            }
+        });
+        return answered;
     }
 
     /** Says beside the fields what stands against them; false where it is about none of them. */
