@@ -93,8 +93,9 @@ class TrainingRuleTest {
                         "Training is due within 30 days of enrolment, and again within 12 months of the last; its date"
                                 + " and kind are certified. [30 CFR 62.180]");
         assertThat(TrainingWords.rule(rule("fra")).text())
-                .isEqualTo("Training is due within 6 months of enrolment, and again within 1,095 days of the last; it is"
-                        + " offered each calendar year, 280 to 450 days apart.");
+                .isEqualTo(
+                        "Training is due within 6 months of enrolment, and again within 1,095 days of the last; it is"
+                                + " offered each calendar year, 280 to 450 days apart.");
         assertThat(TrainingWords.rule(rule("osha")).text())
                 .isEqualTo("Training is due at enrolment, and again within 12 months of the last.");
     }
