@@ -24,6 +24,9 @@ public sealed interface JudgingCause {
     /** A day has come on which the same record says something else. */
     record ByCalendar() implements JudgingCause {}
 
+    /** The worker moved, left or came back, so that other rules or other dates apply. */
+    record ByWorkingLife() implements JudgingCause {}
+
     /** Anything else: a new edition of the rules. */
     record ByOther() implements JudgingCause {}
 }

@@ -7,6 +7,7 @@ public enum ReplacementCause {
     TEST,
     SUPERSEDING,
     CALENDAR,
+    WORKING_LIFE,
     OTHER;
 
     static ReplacementCause of(JudgingCause cause) {
@@ -16,6 +17,7 @@ public enum ReplacementCause {
             case JudgingCause.ByTest test -> TEST;
             case JudgingCause.BySuperseding superseding -> SUPERSEDING;
             case JudgingCause.ByCalendar calendar -> CALENDAR;
+            case JudgingCause.ByWorkingLife life -> WORKING_LIFE;
             case JudgingCause.ByOther other -> OTHER;
         };
     }

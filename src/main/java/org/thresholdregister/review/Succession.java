@@ -135,6 +135,7 @@ final class Succession {
             case JudgingCause.ByTest test -> false;
             case JudgingCause.BySuperseding superseding -> false;
             case JudgingCause.ByCalendar calendar -> false;
+            case JudgingCause.ByWorkingLife life -> false;
             case JudgingCause.ByOther other -> false;
         };
     }

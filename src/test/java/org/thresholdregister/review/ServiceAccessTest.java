@@ -33,6 +33,7 @@ import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
 import org.thresholdregister.audiograms.TestFacts;
+import org.thresholdregister.clinical.ClinicalService;
 import org.thresholdregister.core.aging.AgeCorrection;
 import org.thresholdregister.core.attenuation.AttenuationMethod;
 import org.thresholdregister.core.attenuation.ProtectorKind;
@@ -40,10 +41,17 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.clinical.ClinicalFacts;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.Profession;
+import org.thresholdregister.core.employment.DatedEvent;
+import org.thresholdregister.core.employment.WorkEvent;
 import org.thresholdregister.core.validity.TestConditions;
+import org.thresholdregister.employment.PlantSale;
+import org.thresholdregister.employment.SalePreview;
+import org.thresholdregister.employment.SoldPlantService;
+import org.thresholdregister.employment.WorkingLifeService;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -154,6 +162,15 @@ class ServiceAccessTest {
 
     @Autowired
     private TestEntryService testEntry;
+
+    @Autowired
+    private WorkingLifeService lives;
+
+    @Autowired
+    private SoldPlantService soldPlants;
+
+    @Autowired
+    private ClinicalService clinical;
 
     @Autowired
     private ProtectorService protectors;
@@ -327,8 +344,58 @@ class ServiceAccessTest {
         table.put("SummaryService.years", new Access(WHO_SEES_COUNTS, summaries::years));
         table.put("SummaryService.report", new Access(WHO_SEES_COUNTS, () -> summaries.report(2026)));
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
+        addWorkingLives(table);
+        addClinicalPart(table);
         addProtection(table);
         return table;
+    }
+
+    private void addWorkingLives(Map<String, Access> table) {
+        var returned = new DatedEvent(MovableClock.FIRST_DAY, new WorkEvent.Returned());
+        table.put("WorkingLifeService.of", new Access(NURSE_AND_OFFICER, () -> lives.of("M-1")));
+        table.put(
+                "WorkingLifeService.enter",
+                new Access(NURSE_AND_OFFICER, () -> lives.enter("M-1", returned, "", false)));
+        table.put(
+                "WorkingLifeService.correct",
+                new Access(NURSE_AND_OFFICER, () -> lives.correct("M-1", returned, Optional.empty(), "slip", false)));
+        table.put("SoldPlantService.sales", new Access(NURSE_AND_OFFICER, soldPlants::sales));
+        table.put("SoldPlantService.sites", new Access(OFFICER, soldPlants::sites));
+        table.put(
+                "SoldPlantService.preview",
+                new Access(OFFICER, () -> soldPlants.preview("Mill", MovableClock.FIRST_DAY, "Larkmoor Glass")));
+        table.put(
+                "SoldPlantService.transfer",
+                new Access(
+                        OFFICER,
+                        () -> soldPlants.transfer(new SalePreview(
+                                "Mill", MovableClock.FIRST_DAY, "Larkmoor Glass", List.of(), List.of()))));
+        table.put(
+                "SoldPlantService.handOver",
+                new Access(
+                        OFFICER,
+                        () -> soldPlants.handOver(0, new PlantSale.HandOver(MovableClock.FIRST_DAY, "Ines Falk", ""))));
+    }
+
+    private void addClinicalPart(Map<String, Access> table) {
+        LocalDate day = MovableClock.FIRST_DAY;
+        table.put("ClinicalService.of", new Access(ONLY_NURSE, () -> clinical.of("M-1")));
+        table.put("ClinicalService.worker", new Access(ONLY_NURSE, () -> clinical.worker("M-1")));
+        table.put(
+                "ClinicalService.enter",
+                new Access(ONLY_NURSE, () -> clinical.enter("M-1", day, ClinicalFacts.NOTHING, "")));
+        table.put("ClinicalService.draft", new Access(ONLY_NURSE, () -> clinical.draft("M-1", 1)));
+        table.put(
+                "ClinicalService.keepDraft",
+                new Access(ONLY_NURSE, () -> clinical.keepDraft("M-1", 1, ClinicalFacts.NOTHING)));
+        table.put(
+                "ClinicalService.refuse",
+                new Access(ONLY_NURSE, () -> clinical.refuse("M-1", day, "No time", Optional.empty())));
+        table.put(
+                "ClinicalService.takeBackRefusal",
+                new Access(ONLY_NURSE, () -> clinical.takeBackRefusal("M-1", 0, "slip")));
+        table.put("ClinicalService.refusalForm", new Access(ONLY_NURSE, () -> clinical.refusalForm("M-1")));
+        table.put("ClinicalService.signedSheet", new Access(ONLY_NURSE, () -> clinical.signedSheet("M-1", 0)));
     }
 
     private void withOneMoreTest() {
@@ -498,10 +565,14 @@ class ServiceAccessTest {
                 .toList();
     }
 
+    private List<BoardRow> wholeBoard() {
+        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 100);
+    }
+
     private List<String> allFollowUps() {
-        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 20).stream()
+        return wholeBoard().stream()
+                .filter(BoardRow.OfTask.class::isInstance)
                 .map(row -> ((BoardRow.OfTask) row).workerId())
-                .distinct()
                 .toList();
     }
 
@@ -528,12 +599,13 @@ class ServiceAccessTest {
             assertThat(records.open("M-1")).isPresent();
             assertThat(records.open("Y-1")).isEmpty();
             assertThat(records.open("N-1")).isEmpty();
-            assertThat(allFollowUps()).containsExactly("M-1");
-            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(3);
+            assertThat(allFollowUps()).hasSize(3).containsOnly("M-1");
+            assertThat(wholeBoard()).extracting(BoardRow::site).containsOnly("Mill");
+            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(wholeBoard().size());
             assertThat(List.of(DueState.values()).stream()
                             .mapToInt(board.counts()::of)
                             .sum())
-                    .isEqualTo(3);
+                    .isEqualTo(wholeBoard().size());
             assertThat(allShifts()).containsExactly("M-1");
             assertThat(shifts.count(ShiftFilter.ofYear(2025))).isZero();
             assertThat(decisions.enter(
