@@ -14,11 +14,11 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.function.SerializableRunnable;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.wording.Words;
+import org.thresholdregister.platform.ui.DayField;
 import org.thresholdregister.testing.EntryProblem;
 import org.thresholdregister.testing.Suggestions;
 import org.thresholdregister.testing.TypedTest;
@@ -29,7 +29,7 @@ class FactFields extends Section {
 
     private static final int KEPT_AFTER_MILLISECONDS = 400;
 
-    private final DatePicker date = new DatePicker("Day of the test");
+    private final DatePicker date = DayField.labelled("Day of the test");
     private final Select<TestPurpose> purpose = new Select<>();
     private final TextField hours = new TextField("Hours away from noise");
     private final Select<Boolean> protectors = new Select<>();
@@ -49,8 +49,6 @@ class FactFields extends Section {
             LocalDate today,
             SerializableRunnable changed) {
         this.changed = changed;
-        date.setLocale(Locale.ENGLISH);
-        date.setI18n(new DatePicker.DatePickerI18n().setDateFormats("d MMM yyyy", "yyyy-MM-dd"));
         date.setMax(today);
         date.setManualValidation(true);
         purpose.setLabel("Purpose");
