@@ -35,12 +35,12 @@ import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.SiteScope;
 import org.thresholdregister.reports.SummaryService;
 import org.thresholdregister.review.AlterationService;
+import org.thresholdregister.review.BoardFilter;
+import org.thresholdregister.review.BoardService;
 import org.thresholdregister.review.DecisionService;
-import org.thresholdregister.review.FollowUpFilter;
 import org.thresholdregister.review.ShiftFilter;
 import org.thresholdregister.review.ShiftReviewService;
 import org.thresholdregister.review.TestStory;
-import org.thresholdregister.review.TodayService;
 import org.thresholdregister.review.WorkerRecordService;
 import org.thresholdregister.testing.EntryProblem.Kind;
 
@@ -64,7 +64,7 @@ class TestEntryServiceTest {
     private WorkerRecordService records;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
 
     @Autowired
     private ShiftReviewService shifts;
@@ -171,8 +171,8 @@ class TestEntryServiceTest {
     /** All that lists and counts are made from, before and after. */
     private List<Object> everythingCounted() {
         return List.of(
-                today.counts(),
-                today.count(FollowUpFilter.EVERYTHING),
+                board.counts(),
+                board.count(BoardFilter.EVERYTHING),
                 shifts.counts(ShiftFilter.ofYear(2026)),
                 summaries.report(2026).toString(),
                 jdbc.queryForList("select audiogram_id, ear, outcome from determination order by 1, 2"),
