@@ -38,7 +38,8 @@ public final class AudiogramSvg {
     private final SvgWriter svg = new SvgWriter();
     private final Pen pen;
 
-    private AudiogramSvg(AudiogramComparison comparison, Optional<PopulationCurves> population, Medium medium, Language language) {
+    private AudiogramSvg(
+            AudiogramComparison comparison, Optional<PopulationCurves> population, Medium medium, Language language) {
         this.text = new DrawingText(language);
         this.comparison = comparison;
         this.population = population;

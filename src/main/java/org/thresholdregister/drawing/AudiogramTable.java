@@ -49,8 +49,7 @@ public record AudiogramTable(List<Column> columns, List<Row> rows) {
     public static AudiogramTable of(AudiogramComparison comparison, Language language) {
         var text = new DrawingText(language);
         List<Column> columns = comparison.traces().stream()
-                .map(trace -> new Column(
-                        trace.ear(), trace.series(), trace.test(), text.seriesName(comparison, trace)))
+                .map(trace -> new Column(trace.ear(), trace.series(), trace.test(), text.seriesName(comparison, trace)))
                 .toList();
         List<Row> rows = Arrays.stream(Frequency.values())
                 .map(frequency -> new Row(

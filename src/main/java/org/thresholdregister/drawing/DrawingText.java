@@ -47,8 +47,7 @@ final class DrawingText {
 
     /** Before the frequencies that are drawn nowhere. */
     String noResponseWithoutLevel() {
-        return say(
-                "No response, level not given (so not drawn):", "Sin respuesta, nivel no indicado (no se dibuja):");
+        return say("No response, level not given (so not drawn):", "Sin respuesta, nivel no indicado (no se dibuja):");
     }
 
     /** Between an ear and its frequencies. */
@@ -118,7 +117,8 @@ final class DrawingText {
         if (comparison.latestIsBaseline(ear)) {
             return say(", this is the baseline", ", esta es la referencia");
         }
-        return baseline.map(test -> say(", compared with the baseline of ", ", comparado con la referencia del ") + day(test.date()))
+        return baseline.map(test -> say(", compared with the baseline of ", ", comparado con la referencia del ")
+                        + day(test.date()))
                 .orElse("");
     }
 }

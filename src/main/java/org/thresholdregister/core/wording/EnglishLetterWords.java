@@ -83,8 +83,8 @@ final class EnglishLetterWords implements LetterWords {
             case BaselineTest ignored -> "This test is your baseline. We will compare your later tests with it.";
             case BeforeBaseline ignored -> "This test was made before your baseline test. It stays on record.";
             case Retest retest ->
-                "This second test answers for the test of " + day(retest.resolves().date()) + ". "
-                        + change(retest.comparison());
+                "This second test answers for the test of "
+                        + day(retest.resolves().date()) + ". " + change(retest.comparison());
             case Judged judged -> judged(judged);
         };
     }
@@ -125,8 +125,7 @@ final class EnglishLetterWords implements LetterWords {
     }
 
     private static String change(ThresholdShift shift) {
-        String allowance =
-                shift.sum().equals(shift.uncorrectedSum()) ? "" : ", after taking off what age alone may do";
+        String allowance = shift.sum().equals(shift.uncorrectedSum()) ? "" : ", after taking off what age alone may do";
         String mean = Words.mean(shift.sum());
         return mean.equals(Words.NOT_KNOWN)
                 ? "The average change at 2000, 3000 and 4000 Hz is not known."

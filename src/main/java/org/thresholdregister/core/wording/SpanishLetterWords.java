@@ -82,8 +82,8 @@ final class SpanishLetterWords implements LetterWords {
             case BeforeBaseline ignored ->
                 "Esta prueba se hizo antes de su prueba de referencia. Queda en el registro.";
             case Retest retest ->
-                "Esta segunda prueba responde por la prueba del " + day(retest.resolves().date()) + ". "
-                        + change(retest.comparison());
+                "Esta segunda prueba responde por la prueba del "
+                        + day(retest.resolves().date()) + ". " + change(retest.comparison());
             case Judged judged -> judged(judged);
         };
     }
@@ -125,8 +125,7 @@ final class SpanishLetterWords implements LetterWords {
     }
 
     private static String change(ThresholdShift shift) {
-        String allowance =
-                shift.sum().equals(shift.uncorrectedSum()) ? "" : ", ya sin lo que puede deberse a la edad";
+        String allowance = shift.sum().equals(shift.uncorrectedSum()) ? "" : ", ya sin lo que puede deberse a la edad";
         return shift.sum().equals(DecibelRange.UNKNOWN)
                 ? "No se conoce el cambio promedio a 2000, 3000 y 4000 Hz."
                 : "El cambio promedio a 2000, 3000 y 4000 Hz es de " + SpanishWords.mean(shift.sum()) + allowance + ".";
