@@ -77,6 +77,12 @@ public class LetterTextService {
         return problems;
     }
 
+    /** What stands against a text, a sentence each; empty where it may be saved. */
+    @PreAuthorize(WHO_MAY_WRITE)
+    public List<String> problems(TextPart part, String content) {
+        return new LetterText(part, content).problems();
+    }
+
     /** Goes back to the text that comes with the program; what the site wrote is kept among the versions. */
     @PreAuthorize(WHO_MAY_WRITE)
     public void backToStandard(String site, Language language, TextPart part) {
