@@ -105,6 +105,6 @@ final class ExampleRecord {
                 key,
                 0,
                 builder.build(),
-                new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT));
+                new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT));
     }
 }

@@ -35,6 +35,7 @@ import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
+import org.thresholdregister.review.Evidence;
 import org.thresholdregister.review.WorkerRecord;
 import org.thresholdregister.review.WorkerRecordService;
 import org.thresholdregister.roster.StoredWorker;
@@ -248,7 +249,7 @@ public class LetterService {
                         printed.occasion().workerId(),
                         "letter " + printed.key() + " on " + day);
                 if (printed.occasion().kind() == LetterKind.SHIFT_NOTICE) {
-                    enterNotice(printed, day, method).ifPresent(notes::add);
+                    enterNotice(printed, letter.documentKey(), day, method).ifPresent(notes::add);
                 }
             }
         }
@@ -268,7 +269,7 @@ public class LetterService {
                 : Optional.empty();
     }
 
-    private Optional<String> enterNotice(PrintedLetter letter, LocalDate day, LetterMethod method) {
+    private Optional<String> enterNotice(PrintedLetter letter, long documentKey, LocalDate day, LetterMethod method) {
         LetterOccasion occasion = letter.occasion();
         DecisionResult result = decisions.enter(
                 occasion.workerId(),
@@ -278,7 +279,8 @@ public class LetterService {
                         DecisionKind.NOTICE_GIVEN,
                         day,
                         currentUser.get().displayName(),
-                        "Letter " + letter.key() + ", " + method.words()));
+                        "Letter " + letter.key() + ", " + method.words()),
+                new Evidence(means(method), "", Optional.of(new Evidence.Attached.Kept(documentKey))));
         String notEntered = "The notice to " + occasion.workerId() + " is marked as given, but its follow-up stays: ";
         return switch (result) {
             case DecisionResult.Recorded() -> Optional.empty();
@@ -291,8 +293,16 @@ public class LetterService {
                             case NO_SUCH_TEST -> "the test is not on record any more.";
                             case BEFORE_THE_TEST -> "its day is before the test.";
                             case IN_THE_FUTURE -> "its day is in the future.";
-                            case REASON_MISSING, TEXT_TOO_LONG -> "its reason does not fit.";
+                            case REASON_MISSING, TEXT_TOO_LONG, EVIDENCE_MISSING -> "its reason does not fit.";
                         });
+        };
+    }
+
+    private static Evidence.Means means(LetterMethod method) {
+        return switch (method) {
+            case HANDED_OVER -> Evidence.Means.HANDED_OVER;
+            case POST -> Evidence.Means.POSTED;
+            case EMAIL -> Evidence.Means.ELECTRONIC;
         };
     }
 

@@ -60,6 +60,7 @@ class WaitingLetters {
         return ListQuery.ofOwned(entityManager, "StoredAudiogram a", "Worker w on w.id = a.workerId", "w.site", scope)
                 .where("a.testDate >= ?", today.minusDays(DAYS_BACK))
                 .where("a.purpose <> ?", TestPurpose.OTHER)
+                .where("not exists (select 1 from StoredSupersession s where s.testKey = a.id)")
                 .where(
                         "not exists (select 1 from StoredLetter l where l.testId = a.id and l.kind = ?)",
                         LetterKind.RESULT)
@@ -105,7 +106,8 @@ class WaitingLetters {
     }
 
     private static final String TEST_OF_THE_DAY =
-            "(select max(a.id) from StoredAudiogram a where a.workerId = x.workerId" + " and a.testDate = x.testDate)";
+            "(select max(a.id) from StoredAudiogram a where a.workerId = x.workerId and a.testDate = x.testDate"
+                    + " and not exists (select 1 from StoredSupersession s where s.testKey = a.id))";
 
     private ListQuery ofOneTest(SiteScope scope, String entity, LetterKind kind) {
         return ListQuery.ofOwned(entityManager, entity + " x", "Worker w on w.id = x.workerId", "w.site", scope)
