@@ -61,7 +61,7 @@ public class LetterService {
     private final DecisionService decisions;
     private final DocumentStore documents;
     private final PdfRenderer renderer;
-    private final ObjectProvider<ClinicalHistory> clinical;
+    private final ClinicalHistory clinical;
     private final ObjectProvider<RetestBookings> bookings;
     private final EntityManager entityManager;
     private final AuditTrail auditTrail;
@@ -76,7 +76,7 @@ public class LetterService {
             DecisionService decisions,
             DocumentStore documents,
             PdfRenderer renderer,
-            ObjectProvider<ClinicalHistory> clinical,
+            ClinicalHistory clinical,
             ObjectProvider<RetestBookings> bookings,
             EntityManager entityManager,
             AuditTrail auditTrail,
@@ -138,7 +138,7 @@ public class LetterService {
                 clock.getZone(),
                 currentUser.get().displayName(),
                 booked(request, language),
-                occasion.kind() == LetterKind.REFERRAL ? history(occasion.workerId()) : List.of());
+                occasion.kind() == LetterKind.REFERRAL ? clinical.of(worker.key()) : List.of());
         String site = record.details().site();
         byte[] pdf = renderer.render(new LetterComposer(record, occasion, language, circumstances)
                 .compose(new Texts(
@@ -156,10 +156,6 @@ public class LetterService {
                 occasion.workerId(),
                 "letter " + letter.key() + ", " + occasion.kind().word() + ", test of " + occasion.testDate());
         return pdf;
-    }
-
-    private List<ClinicalHistory.Chapter> history(String workerId) {
-        return clinical.stream().flatMap(source -> source.of(workerId).stream()).toList();
     }
 
     private Optional<String> booked(LetterRequest request, Language language) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,7 +15,13 @@ import org.springframework.security.access.AccessDeniedException;
 import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
+import org.thresholdregister.clinical.ClinicalService;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.audiometry.PerEar;
+import org.thresholdregister.core.clinical.CanalFinding;
+import org.thresholdregister.core.clinical.ClinicalFacts;
+import org.thresholdregister.core.clinical.EarLook;
+import org.thresholdregister.core.clinical.HealthHistory;
 import org.thresholdregister.core.wording.Language;
 import org.thresholdregister.core.wording.LetterKind;
 import org.thresholdregister.intake.TestImports;
@@ -32,6 +39,9 @@ class LetterServiceTest {
 
     @Autowired
     private LetterTextService texts;
+
+    @Autowired
+    private ClinicalService clinical;
 
     @Autowired
     private TestImports files;
@@ -161,6 +171,26 @@ class LetterServiceTest {
         assertThat(PrintedPdf.of(letters.reprint(keys)).text()).doesNotContain("Remisión");
         assertThatThrownBy(() -> letters.print(List.of(LetterRequest.of(result))))
                 .isInstanceOf(AccessDeniedException.class);
+    }
+
+    @Test
+    void theReferralTellsWhatIsKnownOfTheEarsAndNoOtherLetterDoes() {
+        var ears = new PerEar<>(
+                new EarLook(EnumSet.of(CanalFinding.CLEAR), ""), new EarLook(EnumSet.of(CanalFinding.WAX_BLOCKED), ""));
+        clinical.enter(
+                "L-1", TODAY, new ClinicalFacts(HealthHistory.NOT_ASKED, ears, false, "It hums since Sunday"), "");
+        LetterOccasion result = waiting(LetterKind.RESULT, "L-1");
+        var referral = new LetterOccasion("L-1", LetterKind.REFERRAL, result.testKey(), result.testDate(), Ears.BOTH);
+
+        assertThat(PrintedPdf.of(letters.print(List.of(LetterRequest.of(referral)))
+                                .pdf())
+                        .text())
+                .contains("wax", "It hums since Sunday");
+        assertThat(PrintedPdf.of(
+                                letters.print(List.of(LetterRequest.of(result))).pdf())
+                        .text())
+                .doesNotContain("wax")
+                .doesNotContain("It hums since Sunday");
     }
 
     @Test
