@@ -41,7 +41,7 @@ class WebSecurityConfiguration {
     SecurityFilterChain filterChain(HttpSecurity http, OpenSessions openSessions) {
         http.authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
                 .permitAll()
-                .requestMatchers("/js/**", "/lumo/**", "/styles.css", "/icon.svg")
+                .requestMatchers("/js/**", "/lumo/**", "/styles.css", "/icon.svg", "/calendar/*.ics")
                 .permitAll());
         http.headers(WebSecurityConfiguration::headers);
         http.sessionManagement(sessions -> sessions.addSessionAuthenticationStrategy(openSessions));

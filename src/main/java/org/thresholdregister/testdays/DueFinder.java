@@ -169,7 +169,7 @@ class DueFinder {
                 .where("w.enrolledFrom is not null")
                 .where(
                         "not exists (select a.id from StoredAudiogram a where a.workerId = w.id and a.purpose = ?"
-                                + " and a.testDate >= ?)",
+                                + " and a.takenOut = 0 and a.testDate >= ?)",
                         TestPurpose.EXIT,
                         today.minusMonths(EXIT_TEST_COUNTS_MONTHS))
                 .all("w.id, w.endDate, w.enrolledFrom", "", DueFinder::leaving);

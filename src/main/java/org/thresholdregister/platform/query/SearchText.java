@@ -25,7 +25,7 @@ public final class SearchText {
     }
 
     /** The words of what a person typed, folded. */
-    static List<String> words(String typed) {
+    public static List<String> words(String typed) {
         String folded = fold(typed).strip();
         return folded.isEmpty() ? List.of() : List.of(BLANKS.split(folded));
     }
