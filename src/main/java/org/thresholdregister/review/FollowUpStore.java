@@ -74,8 +74,7 @@ public class FollowUpStore {
 
     private ListQuery inScope(SiteScope scope) {
         dailyJudging.bringUpToDate();
-        return ListQuery.ofOwned(
-                entityManager, "StoredFollowUp f", "Worker w on w.id = f.workerId", "w.site", scope);
+        return ListQuery.ofOwned(entityManager, "StoredFollowUp f", "Worker w on w.id = f.workerId", "w.site", scope);
     }
 
     private static OwedTest owed(Tuple tuple) {

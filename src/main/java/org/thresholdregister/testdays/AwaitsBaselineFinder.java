@@ -79,7 +79,8 @@ class AwaitsBaselineFinder {
     private static Stream<AwaitsBaseline> waiting(StoredWorker worker, MobileUnitRule rule, Map<Long, LocalDate> worn) {
         WorkerDetails details = worker.details();
         String name = (details.givenName() + " " + details.familyName()).strip();
-        return details.enrolledFrom()
+        return details
+                .enrolledFrom()
                 .flatMap(from -> rule.protectorsFrom(from)
                         .map(day -> new AwaitsBaseline(
                                 details.workerId(),

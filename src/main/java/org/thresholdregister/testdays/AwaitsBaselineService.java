@@ -58,13 +58,10 @@ public class AwaitsBaselineService {
         }
         return workers.find(workerId, currentUser.scope())
                 .map(worker -> {
-                    entityManager.merge(new ProtectorsUntilBaseline(
-                            worker.key(), day, currentUser.username(), clock.instant()));
+                    entityManager.merge(
+                            new ProtectorsUntilBaseline(worker.key(), day, currentUser.username(), clock.instant()));
                     auditTrail.record(
-                            TestDayAction.PROTECTORS_UNTIL_BASELINE_NOTED,
-                            "worker",
-                            workerId,
-                            "worn from " + day);
+                            TestDayAction.PROTECTORS_UNTIL_BASELINE_NOTED, "worker", workerId, "worn from " + day);
                     return Optional.<String>empty();
                 })
                 .orElse(Optional.of("No worker of this number is among those whose records you may see."));

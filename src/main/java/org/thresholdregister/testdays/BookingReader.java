@@ -103,7 +103,8 @@ class BookingReader {
     /** The bookings in words and numbers, in order of time. */
     List<Booking> inFull(List<StoredBooking> stored) {
         Map<Long, StoredWorker> byKey = new HashMap<>();
-        workers.withKeys(stored.stream().map(StoredBooking::workerKey).distinct().toList())
+        workers.withKeys(
+                        stored.stream().map(StoredBooking::workerKey).distinct().toList())
                 .forEach(worker -> byKey.put(worker.key(), worker));
         Map<Long, StoredTestDay> days = new HashMap<>();
         Shifts allShifts = shifts.all();
@@ -138,11 +139,17 @@ class BookingReader {
                             booking.lastDay(),
                             new Citation(booking.basis()),
                             booking.afterTest(),
-                            allShifts.of(booking.workerKey(), worker)
+                            allShifts
+                                    .of(booking.workerKey(), worker)
                                     .map(WorkShift::name)
                                     .orElse(""),
                             booking.quietTime(),
-                            rulesBySite.of(day.site()).on(today).ruleSet().quiet().hours(),
+                            rulesBySite
+                                    .of(day.site())
+                                    .on(today)
+                                    .ruleSet()
+                                    .quiet()
+                                    .hours(),
                             booking.state(),
                             Math.toIntExact(before),
                             booking.hoursSinceNoise(),
@@ -165,8 +172,7 @@ class BookingReader {
                     .setParameter("noShow", BookingState.NO_SHOW)
                     .setParameter("workers", workerKeys)
                     .getResultStream()
-                    .forEach(booking -> missed.computeIfAbsent(
-                                    booking.workerKey(), key -> new ArrayList<>())
+                    .forEach(booking -> missed.computeIfAbsent(booking.workerKey(), key -> new ArrayList<>())
                             .add(booking));
         }
         return missed;

@@ -67,9 +67,7 @@ public class BookingService {
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     @Transactional(readOnly = true)
     public List<DuePerson> dueOf(String workerId) {
-        return workers.find(workerId, currentUser.scope())
-                .map(dueFinder::dueOf)
-                .orElse(List.of());
+        return workers.find(workerId, currentUser.scope()).map(dueFinder::dueOf).orElse(List.of());
     }
 
     /** A worker's bookings, the latest first, those taken off left out. */
@@ -104,13 +102,14 @@ public class BookingService {
         if (person.get().booking().isPresent()) {
             return BookingResult.BOOKED_ALREADY;
         }
-        Optional<BookingResult> objection = objection(day.get(), time, occasion, person.get().due().lastDay());
+        Optional<BookingResult> objection =
+                objection(day.get(), time, occasion, person.get().due().lastDay());
         if (objection.isPresent()) {
             return objection.get();
         }
-        entityManager.persist(new StoredBooking(
-                dayKey, person.get(), day.get().slot(time)));
-        return changed(day.get(), TestDayAction.TEST_BOOKED, workerId, occasion.name().toLowerCase(Locale.ROOT));
+        entityManager.persist(new StoredBooking(dayKey, person.get(), day.get().slot(time)));
+        return changed(
+                day.get(), TestDayAction.TEST_BOOKED, workerId, occasion.name().toLowerCase(Locale.ROOT));
     }
 
     /** Gives a booking another time, of the same day or another one of the site; it stays confirmed if it was. */
@@ -219,8 +218,7 @@ public class BookingService {
         });
     }
 
-    private Optional<BookingResult> objection(
-            StoredTestDay day, LocalTime time, Occasion occasion, LocalDate lastDay) {
+    private Optional<BookingResult> objection(StoredTestDay day, LocalTime time, Occasion occasion, LocalDate lastDay) {
         if (day.isCancelled() || day.date().isBefore(LocalDate.now(clock))) {
             return Optional.of(BookingResult.DAY_OVER);
         }

@@ -38,15 +38,16 @@ public class BookingStore {
     /** The next confirmed time of a worker from today on. */
     public Optional<NextTime> next(String workerId, SiteScope scope) {
         LocalDate today = LocalDate.now(clock);
-        return workers.find(workerId, scope).flatMap(worker -> reader.bookingsOfWorker(worker.key()).stream()
-                .filter(booking -> booking.state() == BookingState.CONFIRMED)
-                .map(booking -> {
-                    TestDay day = entityManager
-                            .getReference(StoredTestDay.class, booking.dayKey())
-                            .toTestDay();
-                    return new NextTime(day.date().atTime(booking.startsAt()), day.place());
-                })
-                .filter(time -> !time.at().toLocalDate().isBefore(today))
-                .min(Comparator.comparing(NextTime::at)));
+        return workers.find(workerId, scope)
+                .flatMap(worker -> reader.bookingsOfWorker(worker.key()).stream()
+                        .filter(booking -> booking.state() == BookingState.CONFIRMED)
+                        .map(booking -> {
+                            TestDay day = entityManager
+                                    .getReference(StoredTestDay.class, booking.dayKey())
+                                    .toTestDay();
+                            return new NextTime(day.date().atTime(booking.startsAt()), day.place());
+                        })
+                        .filter(time -> !time.at().toLocalDate().isBefore(today))
+                        .min(Comparator.comparing(NextTime::at)));
     }
 }

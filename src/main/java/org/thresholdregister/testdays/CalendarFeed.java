@@ -5,8 +5,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.security.core.userdetails.UserDetailsService;
-import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.platform.security.Role;
@@ -29,7 +27,7 @@ class CalendarFeed {
     private final BookingReader reader;
     private final TestSiteFinder sites;
     private final FollowUpStore followUps;
-    private final UserDetailsService accounts;
+    private final AccountFinder accounts;
     private final Clock clock;
 
     CalendarFeed(
@@ -37,7 +35,7 @@ class CalendarFeed {
             BookingReader reader,
             TestSiteFinder sites,
             FollowUpStore followUps,
-            UserDetailsService accounts,
+            AccountFinder accounts,
             Clock clock) {
         this.entityManager = entityManager;
         this.reader = reader;
@@ -59,15 +57,7 @@ class CalendarFeed {
     }
 
     private Optional<SignedInUser> account(String username) {
-        try {
-            return accounts.loadUserByUsername(username) instanceof SignedInUser user
-                            && user.isEnabled()
-                            && (user.role() == Role.NURSE || user.role() == Role.SAFETY_OFFICER)
-                    ? Optional.of(user)
-                    : Optional.empty();
-        } catch (UsernameNotFoundException gone) {
-            return Optional.empty();
-        }
+        return accounts.find(username).filter(user -> user.role() == Role.NURSE || user.role() == Role.SAFETY_OFFICER);
     }
 
     private String calendar(CalendarLink link, SignedInUser user) {
@@ -83,11 +73,7 @@ class CalendarFeed {
                 List<StoredBooking> held = reader.bookingsOf(List.of(day.key())).stream()
                         .filter(booking -> booking.state().holdsItsTime())
                         .toList();
-                text.add(
-                        day,
-                        site.timeZone(),
-                        held.size(),
-                        site.namesInCalendar() ? reader.inFull(held) : List.of());
+                text.add(day, site.timeZone(), held.size(), site.namesInCalendar() ? reader.inFull(held) : List.of());
             }
         }
         followUps.countsByDay(user.scope(), first, last).forEach(text::add);

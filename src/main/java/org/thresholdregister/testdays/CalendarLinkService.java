@@ -50,9 +50,9 @@ public class CalendarLinkService {
         String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
         String hash = CalendarToken.hash(token);
         find().ifPresentOrElse(
-                link -> link.renew(hash, systemTime.instant()),
-                () -> entityManager.persist(new CalendarLink(
-                        currentUser.username(), UUID.randomUUID().toString(), hash, systemTime.instant())));
+                        link -> link.renew(hash, systemTime.instant()),
+                        () -> entityManager.persist(new CalendarLink(
+                                currentUser.username(), UUID.randomUUID().toString(), hash, systemTime.instant())));
         auditTrail.record(TestDayAction.CALENDAR_LINK_MADE, "account", currentUser.username(), "");
         return "calendar/" + token + ".ics";
     }

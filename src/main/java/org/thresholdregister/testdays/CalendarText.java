@@ -147,8 +147,11 @@ final class CalendarText {
         calendar.add(ImmutableVersion.VERSION_2_0);
         calendar.add(ImmutableCalScale.GREGORIAN);
         calendar.add(new Name(new ParameterList(), "Hearing tests"));
-        calendar.add(new RefreshInterval(
-                new ParameterList(List.<Parameter>of(Value.DURATION)), READ_AGAIN_AFTER));
+        calendar.add(new RefreshInterval(new ParameterList(List.<Parameter>of(Value.DURATION)), READ_AGAIN_AFTER));
+        // A calendar of nothing at all is not allowed: it holds one component at least.
+        if (events.isEmpty()) {
+            timeZones.put(TestSiteFinder.UTC.getId(), timeZone(TestSiteFinder.UTC));
+        }
         timeZones.values().forEach(calendar::add);
         events.forEach(calendar::add);
         var text = new StringWriter();

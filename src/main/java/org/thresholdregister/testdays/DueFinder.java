@@ -52,7 +52,8 @@ class DueFinder {
     private static final int WORKERS_AT_A_TIME = 10_000;
 
     /** What somebody is to come for, so that missed times can be told from those for another test. */
-    private record Errand(long workerKey, Occasion occasion, @Nullable LocalDate afterTest) {}
+    private record Errand(
+            long workerKey, Occasion occasion, @Nullable LocalDate afterTest) {}
 
     private record Owed(
             long workerKey,
@@ -186,8 +187,7 @@ class DueFinder {
                 Optional.of(tuple.get(2, LocalDate.class)));
     }
 
-    private List<DuePerson> people(
-            List<Owed> owed, SiteScope scope, LocalDate today, Map<Errand, Integer> missed) {
+    private List<DuePerson> people(List<Owed> owed, SiteScope scope, LocalDate today, Map<Errand, Integer> missed) {
         Map<Long, StoredWorker> byKey =
                 workers(owed.stream().map(Owed::workerKey).distinct().toList());
         Map<Long, BookedTime> booked = booked(today);
@@ -263,9 +263,7 @@ class DueFinder {
                 .getResultStream()
                 .forEach(tuple -> missed.put(
                         new Errand(
-                                tuple.get(0, Long.class),
-                                tuple.get(1, Occasion.class),
-                                tuple.get(2, LocalDate.class)),
+                                tuple.get(0, Long.class), tuple.get(1, Occasion.class), tuple.get(2, LocalDate.class)),
                         Math.toIntExact(tuple.get(3, Long.class))));
         return missed;
     }

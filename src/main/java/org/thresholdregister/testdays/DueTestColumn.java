@@ -7,8 +7,8 @@ import org.thresholdregister.platform.query.SearchText;
 /** What the list of due tests can be ordered by. */
 public enum DueTestColumn {
     URGENCY(Comparator.comparing(DuePerson::due, DueTest.BY_URGENCY)),
-    NAME(Comparator.comparing(person -> SearchText.fold(
-            person.worker().familyName() + " " + person.worker().givenName() + " " + person.worker().workerId()))),
+    NAME(Comparator.comparing(person -> SearchText.fold(person.worker().familyName() + " "
+            + person.worker().givenName() + " " + person.worker().workerId()))),
     DEPARTMENT(Comparator.comparing(person -> person.worker().department()));
 
     private final Comparator<DuePerson> comparator;
@@ -19,7 +19,6 @@ public enum DueTestColumn {
 
     /** The order by this, the most urgent first among equals. */
     public Comparator<DuePerson> in(boolean descending) {
-        return (descending ? comparator.reversed() : comparator)
-                .thenComparing(DuePerson::due, DueTest.BY_URGENCY);
+        return (descending ? comparator.reversed() : comparator).thenComparing(DuePerson::due, DueTest.BY_URGENCY);
     }
 }

@@ -36,11 +36,7 @@ public class RunSheetService {
     private final Clock clock;
 
     RunSheetService(
-            TestDayService days,
-            PdfRenderer renderer,
-            AuditTrail auditTrail,
-            CurrentUser currentUser,
-            Clock clock) {
+            TestDayService days, PdfRenderer renderer, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
         this.days = days;
         this.renderer = renderer;
         this.auditTrail = auditTrail;
@@ -65,21 +61,25 @@ public class RunSheetService {
         String heading = "Run sheet, " + SchedulingWords.day(day.date());
         boolean unconfirmed = bookings.stream().anyMatch(booking -> booking.state() == BookingState.PROPOSED);
         Map<String, Object> values = Map.of(
-                "heading", heading,
-                "where", (day.site().isEmpty() ? "" : day.site() + ", ") + day.place(),
-                "people", SchedulingWords.people(day.date(), counts.people(), counts.retests()) + ".",
-                "unconfirmed", unconfirmed ? "Some of these times are not confirmed yet." : "",
-                "lines", bookings.stream().map(RunSheetService::line).toList(),
+                "heading",
+                heading,
+                "where",
+                (day.site().isEmpty() ? "" : day.site() + ", ") + day.place(),
+                "people",
+                SchedulingWords.people(day.date(), counts.people(), counts.retests()) + ".",
+                "unconfirmed",
+                unconfirmed ? "Some of these times are not confirmed yet." : "",
+                "lines",
+                bookings.stream().map(RunSheetService::line).toList(),
                 "quiet",
-                        bookings.stream()
-                                .map(Booking::quietHours)
-                                .distinct()
-                                .map(SchedulingWords::quietForAll)
-                                .toList());
+                bookings.stream()
+                        .map(Booking::quietHours)
+                        .distinct()
+                        .map(SchedulingWords::quietForAll)
+                        .toList());
         String foot = "Health record. " + (day.site().isEmpty() ? "" : day.site() + ". ") + "Printed "
                 + Words.day(LocalDate.now(clock)) + " by " + currentUser.get().displayName() + ".";
-        return new PrintedDocument(
-                        "org/thresholdregister/testdays/run-sheet", values, heading, foot, clock.instant())
+        return new PrintedDocument("org/thresholdregister/testdays/run-sheet", values, heading, foot, clock.instant())
                 .on(PaperSize.LETTER_ACROSS);
     }
 

@@ -16,8 +16,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.security.access.prepost.PreAuthorize;
-import org.springframework.security.core.userdetails.UserDetailsService;
-import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.core.decision.Decision;
@@ -33,7 +31,6 @@ import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
 import org.thresholdregister.platform.security.Roles;
-import org.thresholdregister.platform.security.SignedInUser;
 import org.thresholdregister.platform.security.SiteScope;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
@@ -58,7 +55,7 @@ public class TestDayService {
     private final DueFinder dueFinder;
     private final WorkerStore workers;
     private final DecisionService decisions;
-    private final UserDetailsService accounts;
+    private final AccountFinder accounts;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
@@ -69,7 +66,7 @@ public class TestDayService {
             DueFinder dueFinder,
             WorkerStore workers,
             DecisionService decisions,
-            UserDetailsService accounts,
+            AccountFinder accounts,
             AuditTrail auditTrail,
             CurrentUser currentUser,
             Clock clock) {
@@ -91,7 +88,8 @@ public class TestDayService {
         LocalDate today = LocalDate.now(clock);
         List<StoredTestDay> all = reader.days(currentUser.scope());
         Stream<StoredTestDay> ahead = all.stream().filter(day -> !day.date().isBefore(today));
-        Stream<StoredTestDay> past = all.reversed().stream().filter(day -> day.date().isBefore(today));
+        Stream<StoredTestDay> past =
+                all.reversed().stream().filter(day -> day.date().isBefore(today));
         return Stream.concat(ahead, past).map(reader::counted).toList();
     }
 
@@ -117,10 +115,7 @@ public class TestDayService {
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     @Transactional(readOnly = true)
     public List<LeftOutPerson> leftOut(long key) {
-        return reader.day(key, currentUser.scope())
-                .map(day -> reader.leftOut(day.key()))
-                .orElse(List.of())
-                .stream()
+        return reader.day(key, currentUser.scope()).map(day -> reader.leftOut(day.key())).orElse(List.of()).stream()
                 .filter(left -> !reader.isBooked(left.workerKey()))
                 .flatMap(left ->
                         workers.withKeys(List.of(left.workerKey())).stream().map(worker -> leftOut(worker, left)))
@@ -172,8 +167,7 @@ public class TestDayService {
         Map<Long, StoredTestDay> byKey = days.stream().collect(Collectors.toMap(StoredTestDay::key, day -> day));
         return reader.bookingsOf(byKey.keySet()).stream()
                 .filter(booking -> booking.state().holdsItsTime())
-                .map(booking ->
-                        new Slot(byKey.get(booking.dayKey()).date(), booking.startsAt()))
+                .map(booking -> new Slot(byKey.get(booking.dayKey()).date(), booking.startsAt()))
                 .collect(Collectors.toSet());
     }
 
@@ -193,15 +187,22 @@ public class TestDayService {
         List<StoredTestDay> days = first.datesUntil(last.plusDays(1))
                 .filter(day -> first.equals(last) || isWeekday(day))
                 .map(day -> new StoredTestDay(
-                        planned.site(), planned.place().strip(), hours(planned, day), nurse(planned),
-                        planned.mobileUnit(), clock.instant()))
+                        planned.site(),
+                        planned.place().strip(),
+                        hours(planned, day),
+                        nurse(planned),
+                        planned.mobileUnit(),
+                        clock.instant()))
                 .toList();
         days.forEach(entityManager::persist);
         long visit = days.getFirst().key();
         for (StoredTestDay day : days) {
             day.planWith(visit);
             auditTrail.record(
-                    TestDayAction.TEST_DAY_PLANNED, "test day", Long.toString(day.key()), day.date().toString());
+                    TestDayAction.TEST_DAY_PLANNED,
+                    "test day",
+                    Long.toString(day.key()),
+                    day.date().toString());
         }
         return new PlannedDays.Stored(visit, days.size());
     }
@@ -231,14 +232,13 @@ public class TestDayService {
         if (planned.place().isBlank()) {
             problems.add(new DayProblem(Field.PLACE, "Say where people go, such as First aid room 2."));
         } else if (planned.place().length() > NewTestDays.LONGEST_PLACE) {
-            problems.add(new DayProblem(
-                    Field.PLACE, "Use " + NewTestDays.LONGEST_PLACE + " characters or fewer."));
+            problems.add(new DayProblem(Field.PLACE, "Use " + NewTestDays.LONGEST_PLACE + " characters or fewer."));
         }
         addDateProblems(planned, problems);
         addHourProblems(planned, problems);
         if (!nurse(planned).isEmpty() && !isNurseOf(nurse(planned), planned.site())) {
-            problems.add(new DayProblem(
-                    Field.NURSE, "No nurse of this site signs in by this name. It may stay empty."));
+            problems.add(
+                    new DayProblem(Field.NURSE, "No nurse of this site signs in by this name. It may stay empty."));
         }
         return problems;
     }
@@ -254,8 +254,8 @@ public class TestDayService {
             if (last.isBefore(first.get())) {
                 problems.add(new DayProblem(Field.LAST_DAY, "The last day comes before the first."));
             } else if (last.isAfter(first.get().plusDays(NewTestDays.MOST_DAYS - 1L))) {
-                problems.add(new DayProblem(
-                        Field.LAST_DAY, "Plan " + NewTestDays.MOST_DAYS + " days or fewer at once."));
+                problems.add(
+                        new DayProblem(Field.LAST_DAY, "Plan " + NewTestDays.MOST_DAYS + " days or fewer at once."));
             } else if (!last.equals(first.get())
                     && first.get().datesUntil(last.plusDays(1)).noneMatch(TestDayService::isWeekday)) {
                 problems.add(new DayProblem(Field.LAST_DAY, "These days are a weekend; plan such a day by itself."));
@@ -274,8 +274,8 @@ public class TestDayService {
                 .filter(number -> number >= 1 && number <= DayHours.MOST_PER_HOUR)
                 .isPresent();
         if (!perHourFits) {
-            problems.add(new DayProblem(
-                    Field.PER_HOUR, "Give a number from 1 to " + DayHours.MOST_PER_HOUR + " people."));
+            problems.add(
+                    new DayProblem(Field.PER_HOUR, "Give a number from 1 to " + DayHours.MOST_PER_HOUR + " people."));
         }
         if (planned.from().isPresent() && planned.to().isPresent()) {
             if (!planned.to().get().isAfter(planned.from().get())) {
@@ -287,14 +287,9 @@ public class TestDayService {
     }
 
     private boolean isNurseOf(String username, String site) {
-        try {
-            return accounts.loadUserByUsername(username) instanceof SignedInUser user
-                    && user.isEnabled()
-                    && user.role() == Role.NURSE
-                    && user.scope().includes(site.isEmpty() ? null : site);
-        } catch (UsernameNotFoundException unknown) {
-            return false;
-        }
+        return accounts.find(username)
+                .filter(user -> user.role() == Role.NURSE && user.scope().includes(site.isEmpty() ? null : site))
+                .isPresent();
     }
 
     /** Calls a day off: nobody is expected any more, and who was due stays due. */
@@ -332,10 +327,11 @@ public class TestDayService {
                 .filter(day -> isOpen(day) && !day.date().isBefore(first.date()))
                 .toList();
         List<DuePerson> due = dueFinder.due(siteOf(first), dueBy).stream()
-                .filter(person -> person.booking().isEmpty())
+                .filter(person ->
+                        person.booking().isEmpty() && person.worker().site().equals(first.site()))
                 .toList();
-        Map<String, List<DuePerson>> byWorker =
-                due.stream().collect(Collectors.groupingBy(person -> person.due().workerId()));
+        Map<String, List<DuePerson>> byWorker = due.stream()
+                .collect(Collectors.groupingBy(person -> person.due().workerId()));
         TestPlan plan = TestPlanner.plan(
                 days.stream().map(StoredTestDay::hours).toList(),
                 taken(days),
@@ -366,12 +362,12 @@ public class TestDayService {
         return new Proposed(plan.planned().size(), plan.leftOut().size());
     }
 
+    /** Those without a site are in no scope but that of all sites. */
     private static SiteScope siteOf(StoredTestDay day) {
-        return SiteScope.only(Set.of(day.site()));
+        return day.site().isEmpty() ? SiteScope.all() : SiteScope.only(Set.of(day.site()));
     }
 
-    private static DuePerson personOf(
-            Map<String, List<DuePerson>> byWorker, DueTest due) {
+    private static DuePerson personOf(Map<String, List<DuePerson>> byWorker, DueTest due) {
         return byWorker.get(due.workerId()).stream()
                 .filter(person -> person.due().equals(due))
                 .findFirst()
@@ -409,19 +405,25 @@ public class TestDayService {
     }
 
     private Confirmed confirm(StoredTestDay day) {
+        LocalDate date = day.date();
         List<StoredBooking> proposed = proposed(day);
         Map<Long, String> numbers = workers
                 .withKeys(proposed.stream().map(StoredBooking::workerKey).toList())
                 .stream()
                 .collect(Collectors.toMap(
                         StoredWorker::key, worker -> worker.details().workerId()));
+        proposed.forEach(booking -> booking.become(BookingState.CONFIRMED, ""));
+        day.changed(clock.instant());
+        auditTrail.record(
+                TestDayAction.TESTS_CONFIRMED, "test day", Long.toString(day.key()), proposed.size() + " people");
+        // Judging lets go of what it does not know.
+        entityManager.flush();
         int retests = 0;
         List<Confirmed.Objection> objections = new ArrayList<>();
         for (StoredBooking booking : proposed) {
-            booking.become(BookingState.CONFIRMED, "");
             if (booking.occasion() == Occasion.RETEST && booking.afterTest().isPresent()) {
-                String workerId = numbers.get(booking.workerKey());
-                DecisionResult result = decisions.enter(workerId, retestBooked(booking, day.date()));
+                String workerId = numbers.getOrDefault(booking.workerKey(), "");
+                DecisionResult result = decisions.enter(workerId, retestBooked(booking, date));
                 if (result instanceof DecisionResult.Recorded || result instanceof DecisionResult.AlreadyOnRecord) {
                     retests++;
                 } else {
@@ -429,9 +431,6 @@ public class TestDayService {
                 }
             }
         }
-        day.changed(clock.instant());
-        auditTrail.record(
-                TestDayAction.TESTS_CONFIRMED, "test day", Long.toString(day.key()), proposed.size() + " people");
         return new Confirmed(proposed.size(), retests, objections);
     }
 

@@ -2,6 +2,8 @@ package org.thresholdregister.testdays;
 
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -11,6 +13,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 @Transactional(propagation = Propagation.MANDATORY)
 class TestSiteFinder {
+
+    /** By the name that calendars know it by. */
+    static final ZoneId UTC = ZoneId.of("Etc/UTC");
 
     private final EntityManager entityManager;
     private final Clock clock;
@@ -22,8 +27,9 @@ class TestSiteFinder {
 
     /** As it was set, else without a mobile unit and names, in the program's own time zone. */
     TestSite of(String site) {
+        ZoneId own = clock.getZone();
         return Optional.ofNullable(entityManager.find(StoredTestSite.class, site))
                 .map(StoredTestSite::toTestSite)
-                .orElse(new TestSite(site, false, false, clock.getZone()));
+                .orElse(new TestSite(site, false, false, own.equals(ZoneOffset.UTC) ? UTC : own));
     }
 }

@@ -39,8 +39,8 @@ public class TestSiteService {
     /** Stores how a site is tested. Says whether it was stored: not for a site that the user may not see. */
     public boolean set(TestSite settings) {
         String site = settings.site();
-        boolean mayChange = currentUser.role() == Role.ADMINISTRATOR
-                || currentUser.scope().includes(site.isEmpty() ? null : site);
+        boolean mayChange =
+                currentUser.role() == Role.ADMINISTRATOR || currentUser.scope().includes(site.isEmpty() ? null : site);
         if (!mayChange || site.length() > LONGEST_SITE) {
             return false;
         }

@@ -83,8 +83,8 @@ public class WorkShiftService {
         }
         var shift = new WorkShift(called, starts, ends);
         finder.all().byKey().values().stream()
-                .filter(stored ->
-                        stored.site().equals(site) && stored.toWorkShift().name().equals(called))
+                .filter(stored -> stored.site().equals(site)
+                        && stored.toWorkShift().name().equals(called))
                 .findFirst()
                 .ifPresentOrElse(
                         stored -> stored.set(shift), () -> entityManager.persist(new StoredWorkShift(site, shift)));
@@ -117,8 +117,7 @@ public class WorkShiftService {
     @PreAuthorize(Roles.HAS_NURSE)
     public void assignDepartment(long key, String department) {
         find(key).ifPresent(shift -> {
-            entityManager.merge(
-                    new DepartmentShift(new DepartmentShift.Department(shift.site(), department), key));
+            entityManager.merge(new DepartmentShift(new DepartmentShift.Department(shift.site(), department), key));
             auditTrail.record(
                     TestDayAction.WORK_SHIFT_ASSIGNED,
                     "site",

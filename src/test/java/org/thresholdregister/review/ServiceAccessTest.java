@@ -12,6 +12,8 @@ import java.io.ByteArrayInputStream;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -47,6 +49,7 @@ import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.Profession;
 import org.thresholdregister.core.employment.DatedEvent;
 import org.thresholdregister.core.employment.WorkEvent;
+import org.thresholdregister.core.scheduling.Occasion;
 import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.core.wording.Language;
 import org.thresholdregister.employment.PlantSale;
@@ -83,6 +86,17 @@ import org.thresholdregister.roster.WorkerService;
 import org.thresholdregister.rulesets.Holiday;
 import org.thresholdregister.rulesets.SiteRules;
 import org.thresholdregister.rulesets.SiteRulesService;
+import org.thresholdregister.testdays.AwaitsBaselineService;
+import org.thresholdregister.testdays.BookingService;
+import org.thresholdregister.testdays.CalendarLinkService;
+import org.thresholdregister.testdays.DueTestFilter;
+import org.thresholdregister.testdays.DueTestService;
+import org.thresholdregister.testdays.NewTestDays;
+import org.thresholdregister.testdays.RunSheetService;
+import org.thresholdregister.testdays.TestDayService;
+import org.thresholdregister.testdays.TestSite;
+import org.thresholdregister.testdays.TestSiteService;
+import org.thresholdregister.testdays.WorkShiftService;
 import org.thresholdregister.testing.TestEntryService;
 import org.thresholdregister.testing.TypedTests;
 
@@ -196,6 +210,30 @@ class ServiceAccessTest {
 
     @Autowired
     private TrainingService trainings;
+
+    @Autowired
+    private TestDayService testDays;
+
+    @Autowired
+    private BookingService bookings;
+
+    @Autowired
+    private DueTestService dueTests;
+
+    @Autowired
+    private WorkShiftService workShifts;
+
+    @Autowired
+    private TestSiteService testSites;
+
+    @Autowired
+    private AwaitsBaselineService awaitsBaseline;
+
+    @Autowired
+    private RunSheetService runSheets;
+
+    @Autowired
+    private CalendarLinkService calendarLinks;
 
     @Autowired
     private TestImports files;
@@ -393,6 +431,7 @@ class ServiceAccessTest {
         addWorkingLives(table);
         addClinicalPart(table);
         addProtection(table);
+        addTestDays(table);
         return table;
     }
 
@@ -504,6 +543,73 @@ class ServiceAccessTest {
                 new Access(
                         NURSE_AND_OFFICER,
                         () -> trainings.sheetOfDue("Mill", Optional.empty(), MovableClock.FIRST_DAY)));
+    }
+
+    private void addTestDays(Map<String, Access> table) {
+        Set<Role> nurse = EnumSet.of(NURSE);
+        Set<Role> settings = EnumSet.of(NURSE, ADMINISTRATOR);
+        LocalTime six = LocalTime.of(6, 0);
+        table.put("TestDayService.days", new Access(NURSE_AND_OFFICER, testDays::days));
+        table.put("TestDayService.find", new Access(NURSE_AND_OFFICER, () -> testDays.find(1)));
+        table.put("TestDayService.bookings", new Access(NURSE_AND_OFFICER, () -> testDays.bookings(1)));
+        table.put("TestDayService.leftOut", new Access(NURSE_AND_OFFICER, () -> testDays.leftOut(1)));
+        table.put("TestDayService.freeTimes", new Access(nurse, () -> testDays.freeTimes(1)));
+        table.put("TestDayService.openDays", new Access(nurse, () -> testDays.openDays("Mill")));
+        table.put(
+                "TestDayService.plan",
+                new Access(
+                        nurse,
+                        () -> testDays.plan(new NewTestDays(
+                                "Mill",
+                                "Room",
+                                Optional.of(MovableClock.FIRST_DAY),
+                                Optional.empty(),
+                                Optional.of(six),
+                                Optional.of(six.plusHours(2)),
+                                Optional.of(2),
+                                List.of(),
+                                "",
+                                false))));
+        table.put("TestDayService.cancel", new Access(nurse, () -> testDays.cancel(1)));
+        table.put("TestDayService.propose", new Access(nurse, () -> testDays.propose(1, MovableClock.FIRST_DAY)));
+        table.put("TestDayService.clearProposals", new Access(nurse, () -> testDays.clearProposals(1)));
+        table.put("TestDayService.confirm", new Access(nurse, () -> testDays.confirm(1)));
+        table.put("BookingService.dueOf", new Access(NURSE_AND_OFFICER, () -> bookings.dueOf("M-1")));
+        table.put("BookingService.ofWorker", new Access(NURSE_AND_OFFICER, () -> bookings.ofWorker("M-1")));
+        table.put("BookingService.book", new Access(nurse, () -> bookings.book(1, six, "M-1", Occasion.RETEST)));
+        table.put("BookingService.move", new Access(nurse, () -> bookings.move(1, 1, six)));
+        table.put("BookingService.remove", new Access(nurse, () -> bookings.remove(1, "on leave")));
+        table.put(
+                "BookingService.arrive",
+                new Access(
+                        nurse,
+                        () -> bookings.arrive(1, new BookingService.Arrival(Optional.empty(), Optional.empty()))));
+        table.put("BookingService.noShow", new Access(nurse, () -> bookings.noShow(1)));
+        table.put("BookingService.refuse", new Access(nurse, () -> bookings.refuse(1, "does not want it")));
+        table.put(
+                "DueTestService.find",
+                new Access(NURSE_AND_OFFICER, () -> dueTests.find(DueTestFilter.all(MovableClock.FIRST_DAY))));
+        table.put("WorkShiftService.shifts", new Access(NURSE_AND_OFFICER, workShifts::shifts));
+        table.put(
+                "WorkShiftService.save",
+                new Access(nurse, () -> workShifts.save("Mill", "early", six, six.plusHours(8))));
+        table.put("WorkShiftService.remove", new Access(nurse, () -> workShifts.remove(1)));
+        table.put("WorkShiftService.assignDepartment", new Access(nurse, () -> workShifts.assignDepartment(1, "Saws")));
+        table.put(
+                "WorkShiftService.assignWorker",
+                new Access(nurse, () -> workShifts.assignWorker(Optional.empty(), "M-1")));
+        table.put("TestSiteService.of", new Access(settings, () -> testSites.of("Mill")));
+        table.put(
+                "TestSiteService.set",
+                new Access(settings, () -> testSites.set(new TestSite("Mill", false, false, ZoneOffset.UTC))));
+        table.put("AwaitsBaselineService.find", new Access(NURSE_AND_OFFICER, awaitsBaseline::find));
+        table.put(
+                "AwaitsBaselineService.wornFrom",
+                new Access(nurse, () -> awaitsBaseline.wornFrom("M-1", MovableClock.FIRST_DAY)));
+        table.put("RunSheetService.pdf", new Access(NURSE_AND_OFFICER, () -> runSheets.pdf(1)));
+        table.put("CalendarLinkService.exists", new Access(NURSE_AND_OFFICER, calendarLinks::exists));
+        table.put("CalendarLinkService.make", new Access(NURSE_AND_OFFICER, calendarLinks::make));
+        table.put("CalendarLinkService.revoke", new Access(NURSE_AND_OFFICER, calendarLinks::revoke));
     }
 
     private static ProposalAnswer acceptance() {

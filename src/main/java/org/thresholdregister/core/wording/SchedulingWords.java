@@ -78,7 +78,8 @@ public final class SchedulingWords {
 
     /** What holds for everybody: stands at the foot of a run sheet. */
     public static String quietForAll(int hours) {
-        return "A baseline test and a retest follow " + hours + " hours without workplace noise; before a retest that is"
+        return "A baseline test and a retest follow " + hours
+                + " hours without workplace noise; before a retest that is"
                 + " common practice. Everybody is told to keep away from loud noise outside work as well in these hours"
                 + " (29 CFR 1910.95(g)(5)(iv)).";
     }

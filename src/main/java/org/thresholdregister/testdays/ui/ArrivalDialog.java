@@ -34,8 +34,7 @@ class ArrivalDialog extends Dialog {
         var button = new Button("Arrived", click -> {
             BookingResult result = bookings.arrive(
                     booking.key(),
-                    new BookingService.Arrival(
-                            Optional.ofNullable(hours.getValue()), protectors.getOptionalValue()));
+                    new BookingService.Arrival(Optional.ofNullable(hours.getValue()), protectors.getOptionalValue()));
             if (result == BookingResult.DONE) {
                 close();
                 done.run();

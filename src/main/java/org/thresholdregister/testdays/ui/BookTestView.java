@@ -73,7 +73,8 @@ class BookTestView extends Div implements HasUrlParameter<String>, HealthRecordP
                 .orElse("works a shift that is not known here");
         add(new LeadSentence()
                 .link(first.name(), Paths.worker(first.worker().workerId()))
-                .text(" " + shift + " and is due for the " + SchedulingWords.occasion(first.due().occasion()) + ", "
+                .text(" " + shift + " and is due for the "
+                        + SchedulingWords.occasion(first.due().occasion()) + ", "
                         + SchedulingWords.lastDay(
                                 first.due().lastDay(), first.due().basis()) + "."));
         first.booking()
@@ -97,8 +98,9 @@ class BookTestView extends Div implements HasUrlParameter<String>, HealthRecordP
         var what = new Select<DuePerson>();
         what.setLabel("For the");
         what.setItems(due);
-        what.setItemLabelGenerator(person -> SchedulingWords.occasion(person.due().occasion()) + ", in time until "
-                + Words.day(person.due().lastDay()));
+        what.setItemLabelGenerator(
+                person -> SchedulingWords.occasion(person.due().occasion()) + ", in time until "
+                        + Words.day(person.due().lastDay()));
         what.setValue(due.getFirst());
         var time = new ChangeBookingDialog.TimeChoice(open, days::freeTimes);
         time.chooseDay(open.getFirst().key());

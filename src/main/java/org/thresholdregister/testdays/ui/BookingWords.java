@@ -68,5 +68,4 @@ final class BookingWords {
             case HOURS_OUT_OF_RANGE -> "Give the hours as a number from 0 to 9999, or leave them empty.";
         };
     }
-
 }

@@ -38,8 +38,7 @@ class CalendarView extends Div {
     private final Message message = new Message();
     private final Div link = new Div();
 
-    CalendarView(
-            CalendarLinkService links, TestSiteService sites, WorkerService workers, CurrentUser currentUser) {
+    CalendarView(CalendarLinkService links, TestSiteService sites, WorkerService workers, CurrentUser currentUser) {
         this.links = links;
         this.sites = sites;
         add(new H1("Calendar"));
@@ -96,10 +95,7 @@ class CalendarView extends Div {
     /** As the browser reached the register. */
     private static String root() {
         return VaadinRequest.getCurrent() instanceof VaadinServletRequest request
-                ? request.getHttpServletRequest()
-                                .getRequestURL()
-                                .toString()
-                                .replaceFirst("(https?://[^/]+).*", "$1")
+                ? request.getHttpServletRequest().getRequestURL().toString().replaceFirst("(https?://[^/]+).*", "$1")
                         + request.getContextPath() + "/"
                 : "/";
     }
@@ -122,9 +118,7 @@ class CalendarView extends Div {
                 zone.setValue(settings.timeZone().getId());
             }
         });
-        if (!names.isEmpty()) {
-            site.setValue(names.getFirst());
-        }
+        Sites.usual(names).ifPresent(site::setValue);
         var save = new Button("Store", click -> {
             site.setErrorMessage("Give the site.");
             site.setInvalid(site.isEmpty());
@@ -133,8 +127,8 @@ class CalendarView extends Div {
             if (site.isEmpty() || zone.isEmpty()) {
                 return;
             }
-            boolean stored = sites.set(new TestSite(
-                    site.getValue(), mobileUnit.getValue(), named.getValue(), ZoneId.of(zone.getValue())));
+            boolean stored = sites.set(
+                    new TestSite(site.getValue(), mobileUnit.getValue(), named.getValue(), ZoneId.of(zone.getValue())));
             site.setErrorMessage("Choose a site whose records you may see.");
             site.setInvalid(!stored);
             if (stored) {

@@ -37,11 +37,12 @@ class ChangeBookingDialog extends Dialog {
         time.chooseDay(booking.dayKey());
         var move = new Button("Move", click -> {
             if (time.isComplete()) {
-                BookingResult result = bookings.move(
-                        booking.key(), time.dayKey(), time.slot().starts());
+                BookingResult result =
+                        bookings.move(booking.key(), time.dayKey(), time.slot().starts());
                 if (result == BookingResult.DONE) {
                     close();
-                    done.accept(booking.name() + " comes on " + SchedulingWords.day(time.slot().day()) + " at "
+                    done.accept(booking.name() + " comes on "
+                            + SchedulingWords.day(time.slot().day()) + " at "
                             + SchedulingWords.time(time.slot().starts()) + " now.");
                 } else {
                     time.refuse(BookingWords.objection(result));
@@ -52,17 +53,21 @@ class ChangeBookingDialog extends Dialog {
         var reason = new TextArea("Reason or note");
         reason.setMaxLength(BookingService.LONGEST_NOTE);
         reason.setWidthFull();
-        var remove = new Button("Take off", click -> finish(
-                bookings.remove(booking.key(), reason.getValue()),
-                reason,
-                booking.name() + " is off the list, and stays due.",
-                done));
-        var refused = new Button("Refused the test", click -> finish(
-                bookings.refuse(booking.key(), reason.getValue()),
-                reason,
-                "It is noted that " + booking.name()
-                        + " refused. The signed refusal belongs to the clinical part of the record.",
-                done));
+        var remove = new Button(
+                "Take off",
+                click -> finish(
+                        bookings.remove(booking.key(), reason.getValue()),
+                        reason,
+                        booking.name() + " is off the list, and stays due.",
+                        done));
+        var refused = new Button(
+                "Refused the test",
+                click -> finish(
+                        bookings.refuse(booking.key(), reason.getValue()),
+                        reason,
+                        "It is noted that " + booking.name()
+                                + " refused. The signed refusal belongs to the clinical part of the record.",
+                        done));
         var buttons = new Div(remove, refused);
         buttons.addClassName("tr-page-actions");
         if (openDays.isEmpty()) {

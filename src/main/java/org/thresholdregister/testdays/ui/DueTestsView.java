@@ -69,7 +69,8 @@ class DueTestsView extends Div implements HealthRecordPage, BeforeEnterObserver 
         this.due = due;
         this.today = LocalDate.now(clock);
         List<String> shiftNames = Stream.concat(
-                        Stream.of(""), shifts.shifts().stream().map(shift -> shift.shift().name()))
+                        Stream.of(""),
+                        shifts.shifts().stream().map(shift -> shift.shift().name()))
                 .distinct()
                 .toList();
         filters.day(DUE_BY, "Due by")
@@ -120,11 +121,13 @@ class DueTestsView extends Div implements HealthRecordPage, BeforeEnterObserver 
         lead.add(new LeadSentence(Counted.of(people.size(), "test is", "tests are") + " due by "
                 + Words.day(filter.dueBy()) + " among those shown, " + (overdue == 0 ? "none" : overdue)
                 + " of them past the last day."));
-        list.show(people.size(), (order, offset, limit) -> people.stream()
-                .sorted(order.column().in(order.descending()))
-                .skip(offset)
-                .limit(limit)
-                .toList());
+        list.show(
+                people.size(),
+                (order, offset, limit) -> people.stream()
+                        .sorted(order.column().in(order.descending()))
+                        .skip(offset)
+                        .limit(limit)
+                        .toList());
         empty.removeAll();
         if (people.isEmpty()) {
             empty.add(new EmptyHint(

@@ -54,11 +54,9 @@ class PlanDaysForm extends Div {
         site.setLabel("Site");
         site.setItems(sites);
         site.setItemLabelGenerator(Place::name);
-        site.addValueChangeListener(change ->
-                mobileUnit.setValue(settings.apply(change.getValue()).mobileUnit()));
-        if (!sites.isEmpty()) {
-            site.setValue(sites.getFirst());
-        }
+        site.addValueChangeListener(
+                change -> mobileUnit.setValue(settings.apply(change.getValue()).mobileUnit()));
+        Sites.usual(sites).ifPresent(site::setValue);
         place.setMaxLength(NewTestDays.LONGEST_PLACE);
         lastDay.setHelperText("Saturdays and Sundays between two days are left out");
         from.setValue(LocalTime.of(6, 0));
@@ -79,8 +77,7 @@ class PlanDaysForm extends Div {
         fields.put(DayProblem.Field.PER_HOUR, perHour);
         fields.put(DayProblem.Field.BREAKS, breakTo);
         fields.put(DayProblem.Field.NURSE, nurse);
-        var form = new Div(
-                site, place, firstDay, lastDay, from, to, perHour, breakFrom, breakTo, nurse, mobileUnit);
+        var form = new Div(site, place, firstDay, lastDay, from, to, perHour, breakFrom, breakTo, nurse, mobileUnit);
         form.addClassName("tr-form");
         var button = new Button("Plan it", click -> plan(plan));
         button.addThemeVariants(ButtonVariant.PRIMARY);
@@ -117,9 +114,8 @@ class PlanDaysForm extends Div {
     }
 
     private NewTestDays planned() {
-        List<DayHours.Break> breaks = breakFrom.isEmpty()
-                ? List.of()
-                : List.of(new DayHours.Break(breakFrom.getValue(), breakTo.getValue()));
+        List<DayHours.Break> breaks =
+                breakFrom.isEmpty() ? List.of() : List.of(new DayHours.Break(breakFrom.getValue(), breakTo.getValue()));
         return new NewTestDays(
                 site.getOptionalValue().orElse(""),
                 place.getValue(),

@@ -21,8 +21,9 @@ class ProposeDialog extends Dialog {
         DatePicker dueBy = DayField.labelled("Take in who is due by");
         dueBy.setValue(testDay.plusDays(DAYS_AHEAD));
         add(
-                new Paragraph("The free times are filled by urgency, retests first. Whoever is on the list already stays,"
-                        + " and nothing is confirmed by it."),
+                new Paragraph(
+                        "The free times are filled by urgency, retests first. Whoever is on the list already stays,"
+                                + " and nothing is confirmed by it."),
                 dueBy);
         var button = new Button("Propose", click -> {
             dueBy.setErrorMessage("Choose the day.");

@@ -120,7 +120,8 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
                                     + " list of who is due."
                             : "The day is over or was called off."));
         } else {
-            content.add(new BookingTable(columns(), listed, mayChange && !day.cancelled() ? this::buttons : row -> List.of()));
+            content.add(new BookingTable(
+                    columns(), listed, mayChange && !day.cancelled() ? this::buttons : row -> List.of()));
         }
         if (!leftOut.isEmpty()) {
             content.add(
@@ -152,7 +153,8 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
                 .map(pause -> SchedulingWords.time(pause.from()) + " to " + SchedulingWords.time(pause.to()))
                 .collect(Collectors.joining(", "));
         return new Paragraph((day.site().isEmpty() ? "" : day.site() + ", ") + day.place() + ". "
-                + SchedulingWords.time(day.hours().from()) + " to " + SchedulingWords.time(day.hours().to()) + ", "
+                + SchedulingWords.time(day.hours().from()) + " to "
+                + SchedulingWords.time(day.hours().to()) + ", "
                 + Counted.of(day.hours().perHour(), "person", "people") + " in an hour"
                 + (pauses.isEmpty() ? "" : ", break " + pauses)
                 + (day.mobileUnit() ? ", in a mobile unit" : "")
@@ -163,9 +165,9 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
         var actions = new Div();
         actions.addClassNames("tr-page-actions", "tr-screen-only");
         if (mayChange && open) {
-            var propose = new Button("Propose who comes", click -> new ProposeDialog(
-                            counts.day().date(), dueBy -> propose(dueBy))
-                    .open());
+            var propose = new Button(
+                    "Propose who comes",
+                    click -> new ProposeDialog(counts.day().date(), dueBy -> propose(dueBy)).open());
             var confirm = new Button("Confirm", click -> confirm());
             confirm.setAriaLabel("Confirm all proposed people");
             confirm.addThemeVariants(ButtonVariant.PRIMARY);
@@ -175,11 +177,13 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
             });
             confirm.setEnabled(counts.proposed() > 0);
             clear.setEnabled(counts.proposed() > 0);
-            var off = new Button("Call the day off", click -> new CallOffDialog(() -> {
-                        days.cancel(key);
-                        say("The day is called off; who was due stays due.");
-                    })
-                    .open());
+            var off = new Button(
+                    "Call the day off",
+                    click -> new CallOffDialog(() -> {
+                                days.cancel(key);
+                                say("The day is called off; who was due stays due.");
+                            })
+                            .open());
             actions.add(propose, confirm, clear, off);
         }
         if (counts.people() > 0) {
@@ -214,7 +218,8 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
     private static String inWords(Confirmed confirmed) {
         String cases = confirmed.retests() == 0
                 ? ""
-                : " The " + (confirmed.retests() == 1 ? "case behind the retest knows" : "cases behind the retests know")
+                : " The "
+                        + (confirmed.retests() == 1 ? "case behind the retest knows" : "cases behind the retests know")
                         + " of it.";
         String objections = confirmed.objections().stream()
                 .map(objection -> " The case of " + objection.workerId() + " stays as it is: "
@@ -271,10 +276,13 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
         boolean come = !row.date().isAfter(today);
         boolean expected = row.state().isExpected();
         if (come && expected && row.state() != BookingState.ARRIVED) {
-            buttons.add(button("Arrived", row, () -> new ArrivalDialog(row, bookings, () -> {
-                        say(row.name() + " has arrived.");
-                    })
-                    .open()));
+            buttons.add(button(
+                    "Arrived",
+                    row,
+                    () -> new ArrivalDialog(row, bookings, () -> {
+                                say(row.name() + " has arrived.");
+                            })
+                            .open()));
             buttons.add(button(
                     "Did not come",
                     row,
@@ -283,10 +291,13 @@ class TestDayView extends Div implements HasUrlParameter<Long>, HealthRecordPage
                             row.name() + " did not come; the test stays due, and the next proposal knows.")));
         }
         if (come && row.state() == BookingState.NO_SHOW) {
-            buttons.add(button("Came after all", row, () -> new ArrivalDialog(row, bookings, () -> {
-                        say(row.name() + " has arrived.");
-                    })
-                    .open()));
+            buttons.add(button(
+                    "Came after all",
+                    row,
+                    () -> new ArrivalDialog(row, bookings, () -> {
+                                say(row.name() + " has arrived.");
+                            })
+                            .open()));
         }
         if (expected) {
             buttons.add(button("Change", row, () -> change(row)));

@@ -66,11 +66,9 @@ class TestDaysView extends Div implements BeforeEnterObserver {
         links.addClassName("tr-page-actions");
         add(new H1("Test days"), content, links);
         if (currentUser.role() == Role.NURSE) {
-            add(new H2("Plan a test day"), new PlanDaysForm(
-                    workers.sites(),
-                    sites::of,
-                    currentUser.username(),
-                    planned -> {
+            add(
+                    new H2("Plan a test day"),
+                    new PlanDaysForm(workers.sites(), sites::of, currentUser.username(), planned -> {
                         PlannedDays result = days.plan(planned);
                         if (result instanceof PlannedDays.Stored stored) {
                             UI.getCurrent().navigate(TestDayPaths.day(stored.firstKey()));
@@ -110,9 +108,10 @@ class TestDaysView extends Div implements BeforeEnterObserver {
             lead.link(
                             SchedulingWords.people(next.day().date(), next.people(), next.retests()),
                             TestDayPaths.day(next.day().key()))
-                    .text(ahead.size() == 1
-                            ? ", the only day ahead; "
-                            : ", the first of " + ahead.size() + " days ahead; ");
+                    .text(
+                            ahead.size() == 1
+                                    ? ", the only day ahead; "
+                                    : ", the first of " + ahead.size() + " days ahead; ");
         }
         return lead.link(
                         Counted.of(withoutTime, "person", "people") + " due within " + DAYS_AHEAD + " days",

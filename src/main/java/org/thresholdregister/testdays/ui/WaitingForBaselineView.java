@@ -58,10 +58,9 @@ class WaitingForBaselineView extends Div implements HealthRecordPage {
         long open = all.stream().filter(row -> row.wornFrom().isEmpty()).count();
         content.removeAll();
         content.add(
-                new LeadSentence(
-                        Counted.of(Math.toIntExact(open), "person has", "people have")
-                                + " no protectors noted and no baseline, and the six months end within "
-                                + AwaitsBaselineService.DAYS_AHEAD + " days or have ended."),
+                new LeadSentence(Counted.of(Math.toIntExact(open), "person has", "people have")
+                        + " no protectors noted and no baseline, and the six months end within "
+                        + AwaitsBaselineService.DAYS_AHEAD + " days or have ended."),
                 new Paragraph("Where a mobile unit makes the tests, a baseline may come up to a year after the first"
                         + " exposure. From the end of the sixth month until then, protectors are worn. ["
                         + MobileUnitRule.PROTECTORS + "]"),
@@ -82,9 +81,9 @@ class WaitingForBaselineView extends Div implements HealthRecordPage {
                         10,
                         row -> ListCell.link(row.name(), Paths.worker(row.workerId()))
                                 .withNote(row.workerId())),
-                ListColumn.unordered("Department", 8, row -> ListCell.text(row.department()).withNote(row.site())),
                 ListColumn.unordered(
-                        "Protectors from", 8, row -> ListCell.figures(Words.day(row.protectorsFrom()))),
+                        "Department", 8, row -> ListCell.text(row.department()).withNote(row.site())),
+                ListColumn.unordered("Protectors from", 8, row -> ListCell.figures(Words.day(row.protectorsFrom()))),
                 ListColumn.unordered("Baseline by", 8, row -> ListCell.figures(Words.day(row.baselineBy()))),
                 ListColumn.unordered("State", 10, this::state)));
         if (mayChange) {

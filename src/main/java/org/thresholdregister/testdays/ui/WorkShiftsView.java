@@ -75,7 +75,8 @@ class WorkShiftsView extends Div {
 
     private List<ListColumn<SiteShift, ?>> columns() {
         List<ListColumn<SiteShift, ?>> columns = new ArrayList<>(List.of(
-                ListColumn.unordered("Shift", 8, row -> ListCell.text(row.shift().name()).withNote(row.site())),
+                ListColumn.unordered(
+                        "Shift", 8, row -> ListCell.text(row.shift().name()).withNote(row.site())),
                 ListColumn.unordered(
                         "Hours",
                         8,
@@ -90,7 +91,10 @@ class WorkShiftsView extends Div {
                         "Workers of their own", 8, row -> ListCell.figures(Integer.toString(row.workers())))));
         if (mayChange) {
             columns.add(ListColumn.unordered(
-                    "", 6, row -> ListCell.action("Remove", "Remove the shift " + row.shift().name())));
+                    "",
+                    6,
+                    row -> ListCell.action(
+                            "Remove", "Remove the shift " + row.shift().name())));
         }
         return columns;
     }
@@ -118,9 +122,7 @@ class WorkShiftsView extends Div {
         site.setLabel("Site");
         site.setItems(sites);
         site.setItemLabelGenerator(Place::name);
-        if (!sites.isEmpty()) {
-            site.setValue(sites.getFirst());
-        }
+        Sites.usual(sites).ifPresent(site::setValue);
         var name = new TextField("Name");
         name.setMaxLength(WorkShiftService.LONGEST_NAME);
         TimePicker starts = PlanDaysForm.time("Begins");
@@ -185,8 +187,8 @@ class WorkShiftsView extends Div {
         var shift = new Select<SiteShift>();
         shift.setLabel("Shift");
         shift.setItems(all);
-        shift.setItemLabelGenerator(one ->
-                one == null ? "none of their own" : one.shift().name() + ", " + Place.name(one.site()));
+        shift.setItemLabelGenerator(
+                one -> one == null ? "none of their own" : one.shift().name() + ", " + Place.name(one.site()));
         shift.setValue(all.getFirst());
         return shift;
     }
