@@ -89,7 +89,7 @@ class CalendarView extends Div {
         address.setWidthFull();
         address.setValue(root() + path);
         link.add(address);
-        message.say("Copy the address below into your calendar program now.");
+        message.say("Copy the address into your calendar program now.");
     }
 
     /** As the browser reached the register. */

@@ -88,7 +88,7 @@ class WorkShiftsView extends Div {
                         row -> ListCell.text(
                                 row.departments().stream().map(Place::name).collect(Collectors.joining(", ")))),
                 ListColumn.unordered(
-                        "Workers of their own", 8, row -> ListCell.figures(Integer.toString(row.workers())))));
+                        "Single workers", 8, row -> ListCell.figures(Integer.toString(row.workers())))));
         if (mayChange) {
             columns.add(ListColumn.unordered(
                     "",
