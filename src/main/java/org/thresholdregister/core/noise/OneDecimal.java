@@ -19,21 +19,23 @@ public final class OneDecimal {
     }
 
     /**
-     * The same, with as many places more, up to four, as keep a value under a limit from being shown as one that has
-     * reached it: 49.97 beside a limit of 50 reads {@code 49.97}. A value that reaches its limit reads as the limit.
+     * The same, with as many places more, up to four, as keep it apart from a limit that it is not: 49.97 beside a limit
+     * of 50 reads {@code 49.97}.
      */
     public static String beside(double value, double limit) {
-        if (Tolerance.reaches(value, limit)) {
-            return of(Math.max(value, limit));
+        boolean over = Tolerance.exceeds(value, limit);
+        if (!over && Tolerance.reaches(value, limit)) {
+            return of(limit);
         }
+        BigDecimal bound = BigDecimal.valueOf(limit);
         for (int places = 1; places < MOST_PLACES; places++) {
             BigDecimal shown = rounded(value, places);
-            if (shown.compareTo(BigDecimal.valueOf(limit)) < 0) {
+            if (shown.compareTo(bound) != 0) {
                 return shown.toPlainString();
             }
         }
         return BigDecimal.valueOf(value)
-                .setScale(MOST_PLACES, RoundingMode.DOWN)
+                .setScale(MOST_PLACES, over ? RoundingMode.UP : RoundingMode.DOWN)
                 .toPlainString();
     }
 

@@ -105,9 +105,9 @@ class NoiseExamplesTest {
         assertThat(sum.exceeded()).isTrue();
     }
 
-    /** A state plan's guidance page has the formula; 9 and 11 hours are derived like the others. */
+    /** A state plan's guidance page has the formula; the values are derived. Nine hours give 84.150. */
     @ParameterizedTest
-    @CsvSource({"8,85.0", "9,84.1", "10,83.4", "11,82.7", "12,82.1", "16,80.0"})
+    @CsvSource({"8,85.0", "9,84.2", "10,83.4", "11,82.7", "12,82.1", "16,80.0"})
     void theActionLevelOfALongShift(BigDecimal hours, String level) {
         double dba = ActionLevel.forShift(hours);
         assertThat(OneDecimal.of(dba)).isEqualTo(level);
