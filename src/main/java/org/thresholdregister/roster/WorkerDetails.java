@@ -39,6 +39,26 @@ public record WorkerDetails(
         return site.isEmpty() ? null : site;
     }
 
+    /** The same worker with another exposure. */
+    public WorkerDetails withExposure(Optional<BigDecimal> twa, Optional<LocalDate> enrolled) {
+        return new WorkerDetails(
+                workerId,
+                birthDate,
+                sex,
+                familyName,
+                givenName,
+                hireDate,
+                endDate,
+                site,
+                department,
+                jobTitle,
+                noiseGroup,
+                twa,
+                enrolled,
+                email,
+                language);
+    }
+
     /** What the rules need to know. */
     public WorkerFacts facts() {
         return new WorkerFacts(workerId, birthDate, sex, enrolledFrom, endDate);
