@@ -23,7 +23,6 @@ create table noise_measurement (
     peak_db           numeric(7, 3),
     process           varchar(2000) not null,
     measured_by       varchar(200)  not null,
-    document_id       bigint        references document (id),
     entered_by        varchar(40)   not null,
     entered_at        timestamp with time zone not null
 );
@@ -52,83 +51,3 @@ create table noise_result_told (
 );
 
 create index noise_result_told_worker on noise_result_told (worker_id);
-
--- Entering and leaving the programme because of noise, and other averages taken over into the roster.
-create sequence programme_act_seq start with 1 increment by 100;
-create table programme_act (
-    id             bigint        not null primary key,
-    worker_id      bigint        not null references worker (id),
-    kind           varchar(20)   not null,
-    effective_on   date          not null,
-    twa_dba        numeric(7, 3),
-    measurement_id bigint        references noise_measurement (id),
-    reason         varchar(2000) not null,
-    entered_by     varchar(40)   not null,
-    entered_at     timestamp with time zone not null
-);
-
-create index programme_act_worker on programme_act (worker_id, id);
-
--- A change of production, process, equipment or controls, one row for each place that it touches.
-create sequence process_change_seq start with 1 increment by 10;
-create table process_change (
-    id             bigint        not null primary key,
-    site           varchar(200)  not null,
-    subject_kind   varchar(20)   not null,
-    subject_name   varchar(200)  not null,
-    changed_on     date          not null,
-    remeasure_by   date          not null,
-    what           varchar(2000) not null,
-    settled_on     date,
-    settled_reason varchar(2000) not null,
-    settled_by     varchar(40)   not null,
-    entered_by     varchar(40)   not null,
-    entered_at     timestamp with time zone not null
-);
-
-create index process_change_site on process_change (site);
-
-create sequence noise_control_seq start with 1 increment by 10;
-create table noise_control (
-    id           bigint        not null primary key,
-    site         varchar(200)  not null,
-    subject_kind varchar(20)   not null,
-    subject_name varchar(200)  not null,
-    kind         varchar(20)   not null,
-    what         varchar(2000) not null,
-    owner        varchar(200)  not null,
-    due_on       date          not null,
-    done_on      date,
-    done_note    varchar(2000) not null,
-    done_by      varchar(40)   not null,
-    entered_by   varchar(40)   not null,
-    entered_at   timestamp with time zone not null
-);
-
-create index noise_control_site on noise_control (site);
-
--- Where the standard is posted, and each look that it still is.
-create sequence standard_posting_seq start with 1 increment by 10;
-create table standard_posting (
-    id         bigint       not null primary key,
-    site       varchar(200) not null,
-    place      varchar(200) not null,
-    seen_on    date         not null,
-    seen_by    varchar(200) not null,
-    entered_by varchar(40)  not null,
-    entered_at timestamp with time zone not null
-);
-
-create index standard_posting_site on standard_posting (site, seen_on);
-
--- After how many months a site measures again without any change; the latest choice counts, 0 months ends it.
-create sequence noise_interval_seq start with 1 increment by 10;
-create table noise_interval (
-    id         bigint       not null primary key,
-    site       varchar(200) not null,
-    months     integer      not null,
-    entered_by varchar(40)  not null,
-    entered_at timestamp with time zone not null
-);
-
-create index noise_interval_site on noise_interval (site, id);

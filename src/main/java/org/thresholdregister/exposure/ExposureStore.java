@@ -3,6 +3,8 @@ package org.thresholdregister.exposure;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.springframework.stereotype.Component;
@@ -13,6 +15,7 @@ import org.thresholdregister.core.noise.TimeWeightedAverage;
 import org.thresholdregister.platform.security.SiteScope;
 import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerPlace;
+import org.thresholdregister.roster.WorkerStore;
 
 /**
  * How much noise a worker is exposed to, for the services of other features. It checks no role: the service that calls it
@@ -23,8 +26,10 @@ import org.thresholdregister.roster.WorkerPlace;
 public class ExposureStore {
 
     private final MeasurementBook book;
+    private final WorkerStore workers;
 
-    ExposureStore(MeasurementBook book) {
+    ExposureStore(MeasurementBook book, WorkerStore workers) {
+        this.workers = workers;
         this.book = book;
     }
 
@@ -34,6 +39,16 @@ public class ExposureStore {
      */
     public Optional<WorkerExposure> of(StoredWorker worker, LocalDate day) {
         return of(WorkerPlace.of(worker), new MeasuredNoise(book.all(SiteScope.all())), day);
+    }
+
+    /** The same of everybody in the scope who is employed on this day, by worker's key. */
+    public Map<Long, WorkerExposure> ofWorking(SiteScope scope, LocalDate day) {
+        var measured = new MeasuredNoise(book.all(scope));
+        Map<Long, WorkerExposure> exposures = new HashMap<>();
+        workers.working(scope, day)
+                .forEach(worker ->
+                        of(worker, measured, day).ifPresent(exposure -> exposures.put(worker.key(), exposure)));
+        return exposures;
     }
 
     static Optional<WorkerExposure> of(WorkerPlace worker, MeasuredNoise measured, LocalDate day) {

@@ -32,10 +32,6 @@ final class MeasuredNoise {
                         .add(measurement));
     }
 
-    boolean isEmpty() {
-        return bySubject.isEmpty();
-    }
-
     /** The latest measurement of each subject no later than this day. */
     List<NoiseMeasurement> current(LocalDate day) {
         return bySubject.keySet().stream()
@@ -63,6 +59,31 @@ final class MeasuredNoise {
     Optional<NoiseMeasurement> speakingFor(WorkerPlace worker, LocalDate day) {
         List<NoiseMeasurement> all = of(worker, day);
         return all.isEmpty() ? Optional.empty() : Optional.of(all.getLast());
+    }
+
+    /** That this worker belongs to the programme by what was measured, where the roster does not have the worker in it. */
+    Optional<ProgrammeProposal> proposal(WorkerPlace worker, LocalDate today) {
+        List<NoiseMeasurement> all = of(worker, today);
+        if (worker.enrolledFrom().isPresent()
+                || all.isEmpty()
+                || !all.getLast().result().reachesActionLevel()) {
+            return Optional.empty();
+        }
+        LocalDate first = firstDay(all);
+        LocalDate on = worker.hireDate().filter(first::isBefore).orElse(first);
+        return Optional.of(new ProgrammeProposal(worker, on, all.getLast()));
+    }
+
+    /** The first day of the measurements at or above the action level that reach up to now. */
+    private static LocalDate firstDay(List<NoiseMeasurement> all) {
+        LocalDate first = all.getLast().details().measuredOn();
+        for (NoiseMeasurement measurement : all.reversed()) {
+            if (!measurement.result().reachesActionLevel()) {
+                break;
+            }
+            first = measurement.details().measuredOn();
+        }
+        return first;
     }
 
     static NoiseSubject own(WorkerPlace worker) {

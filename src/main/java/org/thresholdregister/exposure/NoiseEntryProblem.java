@@ -7,10 +7,10 @@ public enum NoiseEntryProblem {
     /** Nobody at the site has this noise group, job title or number. */
     NOBODY_OF_THAT_NAME,
     IN_THE_FUTURE,
-    /** A day stands before the one that it has to follow. */
+    /** Told before it was measured. */
     TOO_EARLY,
     TEXT_MISSING,
     TEXT_TOO_LONG,
-    /** It was done, settled or withdrawn before, or is not there for this user. */
+    /** It was withdrawn before, or is not there for this user. */
     NOT_OPEN
 }

@@ -6,16 +6,9 @@ import org.thresholdregister.core.noise.NoiseResult;
 
 /**
  * A measurement on record. It is never changed; one that was entered by mistake is withdrawn, and stays readable.
- *
- * @param document key of the report that is attached
  */
 public record NoiseMeasurement(
-        long key,
-        NewMeasurement details,
-        Optional<Long> document,
-        String enteredBy,
-        Instant enteredAt,
-        Optional<Withdrawal> withdrawal) {
+        long key, NewMeasurement details, String enteredBy, Instant enteredAt, Optional<Withdrawal> withdrawal) {
 
     /** That a measurement does not count, and why. */
     public record Withdrawal(String reason, String by, Instant at) {}

@@ -8,10 +8,8 @@ import java.util.Optional;
  * @param current the measurement that counts today; empty where nothing was measured
  * @param workers how many people it speaks for today; none for an area
  * @param untold how many of them are at or above the action level and were not told
- * @param openControls how many listed controls are not done
  */
-public record NoisePlace(
-        NoiseSubject subject, Optional<NoiseMeasurement> current, int workers, int untold, int openControls) {
+public record NoisePlace(NoiseSubject subject, Optional<NoiseMeasurement> current, int workers, int untold) {
 
     public boolean reachesActionLevel() {
         return current.filter(measurement -> measurement.result().reachesActionLevel())

@@ -3,10 +3,7 @@ package org.thresholdregister.exposure;
 import java.time.Clock;
 import java.time.InstantSource;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -17,9 +14,6 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.exposure.NoiseSubject.Kind;
 import org.thresholdregister.platform.audit.AuditTrail;
-import org.thresholdregister.platform.documents.Document;
-import org.thresholdregister.platform.documents.DocumentStore;
-import org.thresholdregister.platform.documents.NewDocument;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.platform.security.SiteScope;
@@ -37,8 +31,8 @@ public class NoiseService {
 
     private final MeasurementBook book;
     private final NoiseBook noise;
+    private final NoisePlaces places;
     private final WorkerStore workers;
-    private final DocumentStore documents;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
@@ -47,15 +41,15 @@ public class NoiseService {
     NoiseService(
             MeasurementBook book,
             NoiseBook noise,
+            NoisePlaces places,
             WorkerStore workers,
-            DocumentStore documents,
             AuditTrail auditTrail,
             CurrentUser currentUser,
             Clock clock) {
         this.book = book;
         this.noise = noise;
+        this.places = places;
         this.workers = workers;
-        this.documents = documents;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -63,20 +57,9 @@ public class NoiseService {
 
     /** All about noise at the user's sites. */
     public NoiseOverview overview() {
-        SiteScope scope = currentUser.scope();
         LocalDate today = LocalDate.now(clock);
-        var measured = new MeasuredNoise(book.all(scope));
-        List<WorkerPlace> people = workers.working(scope, today);
-        List<NoiseControl> controls = noise.controls(scope);
-        var finder = new ProgrammeFinder(measured, noise.lastEntries(), today);
-        return new NoiseOverview(
-                today,
-                new Places(measured, people, controls, today).all(noise::told),
-                people.stream().flatMap(worker -> finder.about(worker).stream()).toList(),
-                noise.changes(scope),
-                controls,
-                noise.postings(scope),
-                noise.intervals(scope));
+        SiteScope scope = currentUser.scope();
+        return new NoiseOverview(today, places.all(scope, today), places.proposals(scope, today));
     }
 
     /** What can be measured for, as the roster of today names it. */
@@ -100,44 +83,37 @@ public class NoiseService {
         return lists;
     }
 
-    /** Everything measured for a place, those that were withdrawn among it, in order of time. */
-    public List<NoiseMeasurement> history(NoiseSubject subject) {
-        return book.ofSubject(subject, currentUser.scope());
-    }
-
-    public Optional<NoiseMeasurement> find(long key) {
-        return book.find(key, currentUser.scope());
+    /** Everything on record about a place; empty where nothing was measured there that the user may see. */
+    public Optional<PlaceRecord> place(NoiseSubject subject) {
+        SiteScope scope = currentUser.scope();
+        List<NoiseMeasurement> history = book.ofSubject(subject, scope);
+        LocalDate today = LocalDate.now(clock);
+        return history.isEmpty() ? Optional.empty() : Optional.of(places.record(subject, history, scope, today));
     }
 
     /** What is known of one worker's noise; empty also for a worker of a site that the user may not see. */
     public Optional<WorkerNoise> ofWorker(String workerId) {
         LocalDate today = LocalDate.now(clock);
-        return workers.find(workerId, currentUser.scope()).map(stored -> ofWorker(stored, today));
-    }
-
-    private WorkerNoise ofWorker(StoredWorker stored, LocalDate today) {
-        WorkerPlace worker = WorkerPlace.of(stored);
-        var measured = new MeasuredNoise(book.all(currentUser.scope()));
-        boolean working = stored.details().endDate().filter(today::isAfter).isEmpty();
-        return new WorkerNoise(
-                ExposureStore.of(worker, measured, today),
-                measured.of(worker, today),
-                noise.toldTo(worker.key()),
-                noise.acts(worker.key()),
-                working
-                        ? new ProgrammeFinder(measured, noise.lastEntries(), today).about(worker)
-                        : Optional.empty(),
-                worker.enrolledFrom());
+        return workers.find(workerId, currentUser.scope()).map(stored -> {
+            WorkerPlace worker = WorkerPlace.of(stored);
+            var measured = new MeasuredNoise(book.all(currentUser.scope()));
+            Optional<NoiseMeasurement> measurement = measured.speakingFor(worker, today);
+            boolean working = stored.details().endDate().filter(today::isAfter).isEmpty();
+            return new WorkerNoise(
+                    ExposureStore.of(worker, measured, today),
+                    measurement,
+                    measurement.flatMap(
+                            found -> Optional.ofNullable(noise.told(found.key()).get(worker.key()))),
+                    working ? measured.proposal(worker, today) : Optional.empty());
+        });
     }
 
     /**
-     * Takes down a measurement; it counts from its day on, and settles a change of process of that place up to then.
+     * Takes down a measurement; it counts from its day on.
      * Returns what stands against it; where that is nothing it is stored.
-     *
-     * @param report to be attached
      */
     @Transactional
-    public Optional<NoiseEntryProblem> enter(NewMeasurement measurement, Optional<NewDocument> report) {
+    public Optional<NoiseEntryProblem> enter(NewMeasurement measurement) {
         NoiseSubject subject = measurement.subject();
         Optional<StoredWorker> worker = subject.kind() == Kind.WORKER
                 ? workers.find(subject.name(), currentUser.scope())
@@ -146,15 +122,8 @@ public class NoiseService {
         Optional<NoiseEntryProblem> problem = problemOf(measurement, worker);
         if (problem.isEmpty()) {
             var stored = new StoredMeasurement(
-                    measurement,
-                    worker.map(StoredWorker::key),
-                    report.map(documents::add),
-                    currentUser.username(),
-                    systemTime.instant());
+                    measurement, worker.map(StoredWorker::key), currentUser.username(), systemTime.instant());
             noise.add(stored);
-            noise.openChanges(subject).stream()
-                    .filter(change -> !change.toChange().changedOn().isAfter(measurement.measuredOn()))
-                    .forEach(change -> change.settle(measurement.measuredOn(), "", currentUser.username()));
             auditTrail.record(
                     ExposureAction.NOISE_MEASURED,
                     MEASUREMENT,
@@ -171,15 +140,12 @@ public class NoiseService {
                 || !names.sites().contains(subject.site())) {
             return Optional.of(NoiseEntryProblem.UNKNOWN_SITE);
         }
-        boolean known =
-                switch (subject.kind()) {
-                    case AREA -> true;
-                    case JOB ->
-                        names.jobs().getOrDefault(subject.site(), List.of()).contains(subject.name());
-                    case GROUP ->
-                        names.groups().getOrDefault(subject.site(), List.of()).contains(subject.name());
-                    case WORKER -> worker.isPresent();
-                };
+        boolean known = switch (subject.kind()) {
+            case AREA -> true;
+            case JOB -> names.jobs().getOrDefault(subject.site(), List.of()).contains(subject.name());
+            case GROUP -> names.groups().getOrDefault(subject.site(), List.of()).contains(subject.name());
+            case WORKER -> worker.isPresent();
+        };
         if (!known) {
             return Optional.of(NoiseEntryProblem.NOBODY_OF_THAT_NAME);
         }
@@ -218,91 +184,36 @@ public class NoiseService {
         return Optional.empty();
     }
 
-    /** The report attached to a measurement. */
-    public Optional<Document> report(long key) {
-        return find(key).flatMap(NoiseMeasurement::document).flatMap(documents::find);
-    }
-
     /**
-     * The file of the report attached to a measurement.
-     *
-     * @throws IllegalArgumentException where there is none that the user may see
+     * Takes down that all for whom this measurement speaks, and who were not told, were told its result (29 CFR
+     * 1910.95(e)). Returns what stands against it; where that is nothing it is stored.
      */
     @Transactional
-    public byte[] reportContent(long key) {
-        long document = find(key).flatMap(NoiseMeasurement::document)
-                .orElseThrow(() -> new IllegalArgumentException("no report is attached"));
-        auditTrail.record(ExposureAction.NOISE_REPORT_FETCHED, MEASUREMENT, Long.toString(key), "");
-        return documents.content(document);
+    public Optional<NoiseEntryProblem> tell(long key, Told told) {
+        LocalDate today = LocalDate.now(clock);
+        Optional<NoiseMeasurement> measurement = find(key).filter(NoiseMeasurement::counts);
+        List<WorkerPlace> untold = measurement
+                .map(found -> places.untold(found, currentUser.scope(), today))
+                .orElse(List.of());
+        if (measurement.isEmpty() || untold.isEmpty()) {
+            return Optional.of(NoiseEntryProblem.NOT_OPEN);
+        }
+        if (told.on().isAfter(today)) {
+            return Optional.of(NoiseEntryProblem.IN_THE_FUTURE);
+        }
+        if (told.on().isBefore(measurement.get().details().measuredOn())) {
+            return Optional.of(NoiseEntryProblem.TOO_EARLY);
+        }
+        untold.forEach(worker -> {
+            noise.add(new StoredTelling(
+                    key, worker.key(), told.on(), told.how(), currentUser.username(), systemTime.instant()));
+            auditTrail.record(
+                    ExposureAction.NOISE_RESULT_TOLD, "worker", worker.workerId(), "noise measurement " + key);
+        });
+        return Optional.empty();
     }
 
-    /** Puts places together from what was measured and who works there. */
-    static final class Places {
-
-        private final MeasuredNoise measured;
-        private final List<WorkerPlace> people;
-        private final List<NoiseControl> controls;
-        private final LocalDate today;
-
-        Places(MeasuredNoise measured, List<WorkerPlace> people, List<NoiseControl> controls, LocalDate today) {
-            this.measured = measured;
-            this.people = people;
-            this.controls = controls;
-            this.today = today;
-        }
-
-        /** @param told whom a measurement was told to, by worker's key */
-        List<NoisePlace> all(Function<Long, Map<Long, Told>> told) {
-            var speaking = new TreeMap<Long, List<WorkerPlace>>();
-            var subjects = new ArrayList<NoiseSubject>();
-            for (WorkerPlace worker : people) {
-                measured.speakingFor(worker, today)
-                        .ifPresentOrElse(
-                                measurement -> speaking.computeIfAbsent(
-                                                measurement.key(), key -> new ArrayList<>())
-                                        .add(worker),
-                                () -> {
-                                    if (!worker.noiseGroup().isBlank()) {
-                                        subjects.add(
-                                                new NoiseSubject(Kind.GROUP, worker.site(), worker.noiseGroup()));
-                                    }
-                                });
-            }
-            var unmeasured = new ArrayList<NoisePlace>();
-            subjects.stream().distinct().forEach(subject -> {
-                if (measured.current(subject, today).isEmpty()) {
-                    int count = (int) subjects.stream().filter(subject::equals).count();
-                    unmeasured.add(new NoisePlace(subject, Optional.empty(), count, 0, open(subject)));
-                }
-            });
-            List<NoisePlace> all = new ArrayList<>(unmeasured);
-            for (NoiseMeasurement measurement : measured.current(today)) {
-                List<WorkerPlace> those = speaking.getOrDefault(measurement.key(), List.of());
-                int untold = 0;
-                if (measurement.result().reachesActionLevel() && !those.isEmpty()) {
-                    Map<Long, Told> already = told.apply(measurement.key());
-                    untold = (int) those.stream()
-                            .filter(worker -> !already.containsKey(worker.key()))
-                            .count();
-                }
-                all.add(new NoisePlace(
-                        measurement.subject(),
-                        Optional.of(measurement),
-                        those.size(),
-                        untold,
-                        open(measurement.subject())));
-            }
-            return all.stream()
-                    .sorted(Comparator.comparing((NoisePlace place) -> place.subject().site())
-                            .thenComparing(place -> place.subject().kind(), Comparator.reverseOrder())
-                            .thenComparing(place -> place.subject().name()))
-                    .toList();
-        }
-
-        private int open(NoiseSubject subject) {
-            return (int) controls.stream()
-                    .filter(control -> control.isOpen() && control.subject().equals(subject))
-                    .count();
-        }
+    private Optional<NoiseMeasurement> find(long key) {
+        return book.find(key, currentUser.scope());
     }
 }

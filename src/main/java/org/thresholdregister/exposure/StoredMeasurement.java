@@ -74,7 +74,6 @@ class StoredMeasurement {
     private @Nullable BigDecimal peakDb;
     private String process;
     private String measuredBy;
-    private @Nullable Long documentId;
     private String enteredBy;
     private Instant enteredAt;
 
@@ -83,15 +82,9 @@ class StoredMeasurement {
 
     /**
      * @param worker key of the worker that it is about, where it is about one
-     * @param document key of the report, where one is attached
      */
     @SuppressWarnings("NullAway.Init")
-    StoredMeasurement(
-            NewMeasurement details,
-            Optional<Long> worker,
-            Optional<Long> document,
-            String enteredBy,
-            Instant enteredAt) {
+    StoredMeasurement(NewMeasurement details, Optional<Long> worker, String enteredBy, Instant enteredAt) {
         this.site = details.subject().site();
         this.subjectKind = details.subject().kind();
         this.subjectName = details.subject().name();
@@ -110,7 +103,6 @@ class StoredMeasurement {
         this.peakDb = details.peakDb().orElse(null);
         this.process = details.process();
         this.measuredBy = details.measuredBy();
-        this.documentId = document.orElse(null);
         this.enteredBy = enteredBy;
         this.enteredAt = enteredAt;
     }
@@ -166,7 +158,6 @@ class StoredMeasurement {
                         plain(peakDb),
                         process,
                         measuredBy),
-                Optional.ofNullable(documentId),
                 enteredBy,
                 enteredAt,
                 withdrawal);

@@ -1,23 +1,16 @@
 package org.thresholdregister.exposure;
 
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
- * A worker's noise: what counts today, everything that was measured for the group, the job or the worker, what the worker
- * was told, and what people did about the programme.
+ * What is known of a worker's noise today.
  *
- * @param today the exposure of today
- * @param history in order of time
- * @param told by the measurement's key
- * @param proposal what is suggested about the programme
+ * @param measurement the one that speaks for the worker
+ * @param told that the worker was told its result
+ * @param proposal that the worker belongs to the programme by it and is not in it
  */
 public record WorkerNoise(
         Optional<WorkerExposure> today,
-        List<NoiseMeasurement> history,
-        Map<Long, Told> told,
-        List<ProgrammeAct> acts,
-        Optional<ProgrammeProposal> proposal,
-        Optional<LocalDate> enrolledFrom) {}
+        Optional<NoiseMeasurement> measurement,
+        Optional<Told> told,
+        Optional<ProgrammeProposal> proposal) {}

@@ -39,26 +39,6 @@ public record WorkerDetails(
         return site.isEmpty() ? null : site;
     }
 
-    /** The same worker with another exposure. */
-    public WorkerDetails withExposure(Optional<BigDecimal> twa, Optional<LocalDate> enrolled) {
-        return new WorkerDetails(
-                workerId,
-                birthDate,
-                sex,
-                familyName,
-                givenName,
-                hireDate,
-                endDate,
-                site,
-                department,
-                jobTitle,
-                noiseGroup,
-                twa,
-                enrolled,
-                email,
-                language);
-    }
-
     /** The same worker with another place and other dates of employment. */
     public WorkerDetails employed(
             Optional<LocalDate> hired,

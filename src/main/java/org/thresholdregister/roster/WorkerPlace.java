@@ -22,8 +22,7 @@ public record WorkerPlace(
         String noiseGroup,
         Optional<LocalDate> hireDate,
         Optional<BigDecimal> twaDba,
-        Optional<LocalDate> enrolledFrom,
-        String language) {
+        Optional<LocalDate> enrolledFrom) {
 
     public static WorkerPlace of(StoredWorker worker) {
         WorkerDetails details = worker.details();
@@ -38,7 +37,6 @@ public record WorkerPlace(
                 details.noiseGroup(),
                 details.hireDate(),
                 details.twaDba(),
-                details.enrolledFrom(),
-                details.language());
+                details.enrolledFrom());
     }
 }

@@ -68,7 +68,7 @@ public class WorkerStore {
                 .where("(w.hireDate is null or w.hireDate <= ?)", day)
                 .all(
                         "w.id, w.workerId, w.familyName, w.givenName, w.site, w.department, w.jobTitle, w.noiseGroup,"
-                                + " w.hireDate, w.twaDba, w.enrolledFrom, w.language",
+                                + " w.hireDate, w.twaDba, w.enrolledFrom",
                         "order by w.search, w.id",
                         WorkerStore::place);
     }
@@ -85,8 +85,7 @@ public class WorkerStore {
                 tuple.get(7, String.class),
                 Optional.ofNullable(tuple.get(8, LocalDate.class)),
                 Optional.ofNullable(tuple.get(9, BigDecimal.class)).map(BigDecimal::stripTrailingZeros),
-                Optional.ofNullable(tuple.get(10, LocalDate.class)),
-                tuple.get(11, String.class));
+                Optional.ofNullable(tuple.get(10, LocalDate.class)));
     }
 
     private static WorkerFacts facts(Tuple tuple) {

@@ -601,7 +601,8 @@ class ServiceAccessTest {
             assertThat(records.open("N-1")).isEmpty();
             assertThat(allFollowUps()).hasSize(3).containsOnly("M-1");
             assertThat(wholeBoard()).extracting(BoardRow::site).containsOnly("Mill");
-            assertThat(board.count(BoardFilter.EVERYTHING)).isEqualTo(wholeBoard().size());
+            assertThat(board.count(BoardFilter.EVERYTHING))
+                    .isEqualTo(wholeBoard().size());
             assertThat(List.of(DueState.values()).stream()
                             .mapToInt(board.counts()::of)
                             .sum())

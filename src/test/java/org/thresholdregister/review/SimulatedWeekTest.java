@@ -156,7 +156,10 @@ class SimulatedWeekTest {
                                 .filter(each -> each.test().date().toString().equals(row.get("test_date"))
                                         && each.ear().word().equals(row.get("ear")))
                                 .map(each -> each.outcome().word() + " "
-                                        + CountedTest.of(each).recordable().map(Recordability::word).orElse("")))
+                                        + CountedTest.of(each)
+                                                .recordable()
+                                                .map(Recordability::word)
+                                                .orElse("")))
                         .as(row.toString())
                         .containsExactly(row.get("outcome") + " " + row.get("recordable"));
             }
