@@ -68,15 +68,18 @@ class DemoProtection {
     void fillOnce() {
         transaction.executeWithoutResult(status -> {
             LocalDate today = LocalDate.now(clock);
-            List<PersonRow> people = PersonRow.employed(entityManager, SiteScope.all(), today).stream()
-                    .filter(person -> person.isEnrolledOn(today))
-                    .filter(person -> !person.site().isEmpty())
-                    .toList();
+            Map<Boolean, List<PersonRow>> bySiteGiven =
+                    PersonRow.employed(entityManager, SiteScope.all(), today).stream()
+                            .filter(person -> person.isEnrolledOn(today))
+                            .collect(Collectors.partitioningBy(
+                                    person -> !person.site().isEmpty()));
+            List<PersonRow> people = bySiteGiven.getOrDefault(true, List.of());
             if (people.isEmpty() || !catalogue.all(SiteScope.all()).isEmpty()) {
                 return;
             }
             Map<String, List<PersonRow>> bySite = people.stream().collect(Collectors.groupingBy(PersonRow::site));
             bySite.keySet().stream().sorted().forEach(site -> fill(site, bySite.getOrDefault(site, List.of()), today));
+            train("", "", bySiteGiven.getOrDefault(false, List.of()), today);
             auditTrail.recordAs(
                     WHO, ProtectionAction.PROTECTOR_ADDED, "register", "", "protectors and trainings of the sample");
         });

@@ -9,17 +9,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.thresholdregister.core.regulation.Citation;
-import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.TrainingWords;
 import org.thresholdregister.platform.duty.DutySource;
 import org.thresholdregister.platform.duty.OpenDuty;
 import org.thresholdregister.platform.security.SiteScope;
 import org.thresholdregister.platform.ui.FilterParameters;
-import org.thresholdregister.platform.ui.Paths;
 
 /**
- * Training that is due, as one duty for each department where it is due to many, and what cases leave owed with
- * protectors by a date. What a rule asks for without a date stands on the page of protectors alone.
+ * Training that is due, as one duty for each department where it is due to many. What cases leave owed with protectors
+ * and training is on the board by itself.
  */
 @Component
 class ProtectionDuties implements DutySource {
@@ -30,11 +28,9 @@ class ProtectionDuties implements DutySource {
     private static final String TRAINING = "hearing conservation training";
 
     private final TrainingBook trainings;
-    private final Wearing wearing;
 
-    ProtectionDuties(TrainingBook trainings, Wearing wearing) {
+    ProtectionDuties(TrainingBook trainings) {
         this.trainings = trainings;
-        this.wearing = wearing;
     }
 
     private record Group(String site, String department) {}
@@ -45,17 +41,8 @@ class ProtectionDuties implements DutySource {
                 .filter(row -> !row.due().isAfter(until))
                 .collect(Collectors.groupingBy(
                         row -> new Group(row.site(), row.department()), LinkedHashMap::new, Collectors.toList()));
-        Stream<OpenDuty> owed = wearing.owed(scope, today).stream()
-                .filter(row -> row.owed().by().filter(by -> !by.isAfter(until)).isPresent())
-                .filter(row -> row.owed().rule().isPresent())
-                .map(row -> new OpenDuty(
-                        CaseWords.duty(row.owed().duty()),
-                        new OpenDuty.Subject.OfWorker(row.workerId(), row.name()),
-                        row.site(),
-                        row.owed().by().orElseThrow(),
-                        row.owed().rule().orElseThrow(),
-                        Paths.worker(row.workerId())));
-        return Stream.concat(due.entrySet().stream().flatMap(group -> duties(group.getKey(), group.getValue())), owed)
+        return due.entrySet().stream()
+                .flatMap(group -> duties(group.getKey(), group.getValue()))
                 .toList();
     }
 

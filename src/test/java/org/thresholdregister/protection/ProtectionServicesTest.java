@@ -424,7 +424,8 @@ class ProtectionServicesTest {
                 .allSatisfy(row -> assertThat(row.owed().by()).isPresent());
         assertThat(open(SiteScope.all()))
                 .extracting(duty -> duty.basis().place())
-                .contains("30 CFR 62.174", "30 CFR 62.180");
+                .contains("30 CFR 62.180")
+                .doesNotContain("30 CFR 62.174");
         assertThat(of("M-1")
                         .target()
                         .isReachedBy(

@@ -57,6 +57,7 @@ class DecisionServiceTest {
     /** What is owed with a date. */
     private List<FollowUpKind> owed() {
         return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, 100).stream()
+                .filter(BoardRow.OfTask.class::isInstance)
                 .map(BoardRow.OfTask.class::cast)
                 .filter(row -> row.workerId().equals("Y-1") && row.due().isPresent())
                 .map(row -> FollowUpKind.valueOf(row.kind().name()))

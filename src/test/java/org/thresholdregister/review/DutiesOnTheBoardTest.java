@@ -70,12 +70,13 @@ class DutiesOnTheBoardTest {
         return board.find(BoardFilter.EVERYTHING, order, 0, 100);
     }
 
+    /** The audiometers among the rows; other features may have duties of their own there. */
     private static List<String> things(List<BoardRow> rows) {
         return rows.stream()
                 .filter(BoardRow.OfDuty.class::isInstance)
-                .map(row -> ((OpenDuty.Subject.OfThing)
-                                ((BoardRow.OfDuty) row).duty().subject())
-                        .name())
+                .map(row -> ((BoardRow.OfDuty) row).duty())
+                .filter(duty -> duty.kind().equals(CALIBRATION))
+                .map(duty -> ((OpenDuty.Subject.OfThing) duty.subject()).name())
                 .toList();
     }
 
@@ -85,7 +86,7 @@ class DutiesOnTheBoardTest {
         assertThat(things(rows)).containsExactly("A-1", "A-2", "A-3");
         assertThat(rows.stream().flatMap(row -> row.due().stream()).toList())
                 .isSortedAccordingTo(Comparator.naturalOrder());
-        assertThat(rows).hasSize(12);
+        assertThat(rows).hasSize(board.count(BoardFilter.EVERYTHING));
         assertThat(rows.getLast().due()).as("what has no date comes last").isEmpty();
     }
 
@@ -111,7 +112,8 @@ class DutiesOnTheBoardTest {
     @Test
     void byAnythingButTheDayTheyStandLast() {
         List<BoardRow> rows = all(Order.ascending(BoardColumn.NAME));
-        assertThat(things(rows.subList(9, 12))).containsExactly("A-1", "A-2", "A-3");
+        assertThat(rows.subList(0, 9)).hasOnlyElementsOfType(BoardRow.OfTask.class);
+        assertThat(things(rows.subList(9, rows.size()))).containsExactly("A-1", "A-2", "A-3");
     }
 
     @Test
@@ -120,7 +122,7 @@ class DutiesOnTheBoardTest {
         assertThat(counts.of(CALIBRATION, DueState.OVERDUE)).isEqualTo(1);
         assertThat(counts.of(CALIBRATION, DueState.WITHIN_30_DAYS)).isEqualTo(1);
         assertThat(counts.of(CALIBRATION, DueState.LATER)).isEqualTo(1);
-        assertThat(counts.kinds()).endsWith(CALIBRATION);
+        assertThat(counts.kinds()).contains(CALIBRATION);
         assertThat(things(found(BoardFilter.EVERYTHING.withSite("Yard")))).containsExactly("A-3");
         assertThat(things(found(BoardFilter.EVERYTHING.withState(DueState.OVERDUE))))
                 .containsExactly("A-1");

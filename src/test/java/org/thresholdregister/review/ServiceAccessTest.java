@@ -48,6 +48,7 @@ import org.thresholdregister.core.decision.Profession;
 import org.thresholdregister.core.employment.DatedEvent;
 import org.thresholdregister.core.employment.WorkEvent;
 import org.thresholdregister.core.validity.TestConditions;
+import org.thresholdregister.core.wording.Language;
 import org.thresholdregister.employment.PlantSale;
 import org.thresholdregister.employment.SalePreview;
 import org.thresholdregister.employment.SoldPlantService;
@@ -58,6 +59,11 @@ import org.thresholdregister.intake.ImportRuns;
 import org.thresholdregister.intake.ImportService;
 import org.thresholdregister.intake.Table;
 import org.thresholdregister.intake.TestImports;
+import org.thresholdregister.letters.LetterFilter;
+import org.thresholdregister.letters.LetterMethod;
+import org.thresholdregister.letters.LetterService;
+import org.thresholdregister.letters.LetterTextService;
+import org.thresholdregister.letters.TextPart;
 import org.thresholdregister.platform.documents.MediaType;
 import org.thresholdregister.platform.documents.NewDocument;
 import org.thresholdregister.platform.query.Order;
@@ -90,6 +96,7 @@ class ServiceAccessTest {
     private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
+    private static final Set<Role> WHO_WRITES_TEXTS = EnumSet.of(NURSE, ADMINISTRATOR);
     private static final Set<Role> WHO_CHOOSES_RULES = EnumSet.of(ADMINISTRATOR);
     private static final Set<String> FEATURES = Set.of(
             "roster",
@@ -159,6 +166,12 @@ class ServiceAccessTest {
 
     @Autowired
     private SiteRulesService siteRules;
+
+    @Autowired
+    private LetterService letters;
+
+    @Autowired
+    private LetterTextService letterTexts;
 
     @Autowired
     private TestEntryService testEntry;
@@ -341,6 +354,39 @@ class ServiceAccessTest {
         table.put("ImportRuns.start", new Access(NURSE_AND_OFFICER, () -> importRuns.start(nothingNew)));
         table.put("ImportRuns.current", new Access(NURSE_AND_OFFICER, importRuns::current));
         table.put("ImportRuns.dismiss", new Access(NURSE_AND_OFFICER, importRuns::dismiss));
+        table.put("LetterService.waiting", new Access(NURSE_AND_OFFICER, letters::waiting));
+        table.put("LetterService.print", new Access(EnumSet.of(NURSE), () -> letters.print(List.of())));
+        table.put(
+                "LetterService.printed", new Access(NURSE_AND_OFFICER, () -> letters.printed(LetterFilter.EVERYTHING)));
+        table.put("LetterService.ofWorker", new Access(NURSE_AND_OFFICER, () -> letters.ofWorker("M-1")));
+        table.put("LetterService.reprint", new Access(NURSE_AND_OFFICER, () -> letters.reprint(List.of())));
+        table.put(
+                "LetterService.markGiven",
+                new Access(
+                        EnumSet.of(NURSE),
+                        () -> letters.markGiven(List.of(), MovableClock.FIRST_DAY, LetterMethod.POST)));
+        table.put("LetterTextService.sites", new Access(WHO_WRITES_TEXTS, letterTexts::sites));
+        table.put(
+                "LetterTextService.text",
+                new Access(WHO_WRITES_TEXTS, () -> letterTexts.text("Mill", Language.ENGLISH, TextPart.LETTERHEAD)));
+        table.put(
+                "LetterTextService.save",
+                new Access(
+                        WHO_WRITES_TEXTS,
+                        () -> letterTexts.save("Mill", Language.ENGLISH, TextPart.LETTERHEAD, "The mill")));
+        table.put(
+                "LetterTextService.problems",
+                new Access(WHO_WRITES_TEXTS, () -> letterTexts.problems(TextPart.LETTERHEAD, "The mill")));
+        table.put(
+                "LetterTextService.backToStandard",
+                new Access(
+                        WHO_WRITES_TEXTS,
+                        () -> letterTexts.backToStandard("Mill", Language.ENGLISH, TextPart.LETTERHEAD)));
+        table.put(
+                "LetterTextService.preview",
+                new Access(
+                        WHO_WRITES_TEXTS,
+                        () -> letterTexts.preview("Mill", Language.ENGLISH, TextPart.LETTERHEAD, "The mill")));
         table.put("SummaryService.years", new Access(WHO_SEES_COUNTS, summaries::years));
         table.put("SummaryService.report", new Access(WHO_SEES_COUNTS, () -> summaries.report(2026)));
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));

@@ -85,7 +85,7 @@ public class PdfRenderer {
         }
     }
 
-    PdfRenderer() {
+    public PdfRenderer() {
         XRLog.setLoggingEnabled(false);
         var resolver = new ClassLoaderTemplateResolver(PdfRenderer.class.getClassLoader());
         resolver.setSuffix(".html");
