@@ -14,8 +14,11 @@ import org.thresholdregister.platform.security.SiteScope;
 @Component
 class ExposureDuties implements DutySource {
 
-    /** The rule gives no time, so that it is due at once: on the day on which it was measured. */
-    private static final Citation TELLING = new Citation("29 CFR 1910.95(e)");
+    /** The rule gives no time; the days are those that the rule for mines gives, from memory, taken as common practice. */
+    private static final Citation TELLING =
+            new Citation("29 CFR 1910.95(e), without a time; 15 days as in a mine by 30 CFR 62.110 (from memory)");
+
+    private static final int DAYS = 15;
 
     private final NoisePlaces places;
 
@@ -39,7 +42,7 @@ class ExposureDuties implements DutySource {
                         new OpenDuty.Subject.OfThing(
                                 place.subject().name() + ", " + Counted.of(place.untold(), "person", "people")),
                         place.subject().site(),
-                        current.details().measuredOn(),
+                        current.details().measuredOn().plusDays(DAYS),
                         TELLING,
                         NoisePaths.place(place.subject())));
     }
