@@ -45,10 +45,6 @@ class StoredTelling {
         this.enteredAt = enteredAt;
     }
 
-    long measurement() {
-        return measurementId;
-    }
-
     long worker() {
         return workerId;
     }

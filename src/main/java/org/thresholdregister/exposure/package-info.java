@@ -1,6 +1,5 @@
 /**
- * Noise at work: what was measured, whom it puts into the programme and who was told, what changed since, and what is done
- * about it. Nothing here is a health record, but all of it belongs to a site.
+ * Noise at work: what was measured, who belongs to the programme because of it, and who was told. Nothing here is a health record, but all of it belongs to a site.
  */
 @NullMarked
 package org.thresholdregister.exposure;

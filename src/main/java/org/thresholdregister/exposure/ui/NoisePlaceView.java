@@ -176,7 +176,7 @@ class NoisePlaceView extends Div implements BeforeEnterObserver {
                         row -> row.withdrawal()
                                 .map(withdrawal -> ListCell.state(Kind.UNDECIDED, "withdrawn")
                                         .withNote(withdrawal.reason()))
-                                .orElse(ListCell.state(Kind.DONE, "counts"))),
+                                .orElse(ListCell.state(Kind.DONE, "counts").withNote("entered by " + row.enteredBy()))),
                 ListColumn.unordered(
                         "",
                         6,
