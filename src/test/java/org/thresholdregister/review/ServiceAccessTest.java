@@ -53,6 +53,11 @@ import org.thresholdregister.employment.PlantSale;
 import org.thresholdregister.employment.SalePreview;
 import org.thresholdregister.employment.SoldPlantService;
 import org.thresholdregister.employment.WorkingLifeService;
+import org.thresholdregister.exposure.HowTold;
+import org.thresholdregister.exposure.Measurements;
+import org.thresholdregister.exposure.NewMeasurement;
+import org.thresholdregister.exposure.NoiseService;
+import org.thresholdregister.exposure.Told;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -190,6 +195,9 @@ class ServiceAccessTest {
 
     @Autowired
     private WorkerProtectionService protection;
+
+    @Autowired
+    private NoiseService noise;
 
     @Autowired
     private WearingService wearing;
@@ -393,6 +401,7 @@ class ServiceAccessTest {
         addWorkingLives(table);
         addClinicalPart(table);
         addProtection(table);
+        addNoise(table);
         return table;
     }
 
@@ -448,6 +457,18 @@ class ServiceAccessTest {
         var test = new Audiogram.Builder(MovableClock.FIRST_DAY, TestPurpose.OTHER).build();
         var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
         records.withOneMoreTest("M-1", test, facts, Optional.empty());
+    }
+
+    private void addNoise(Map<String, Access> table) {
+        var told = new Told(MovableClock.FIRST_DAY, HowTold.LETTER);
+        NewMeasurement measurement = Measurements.group("Mill", "Saws", MovableClock.FIRST_DAY, 92);
+        table.put("NoiseService.overview", new Access(NURSE_AND_OFFICER, noise::overview));
+        table.put("NoiseService.names", new Access(NURSE_AND_OFFICER, noise::names));
+        table.put("NoiseService.place", new Access(NURSE_AND_OFFICER, () -> noise.place(measurement.subject())));
+        table.put("NoiseService.ofWorker", new Access(NURSE_AND_OFFICER, () -> noise.ofWorker("M-1")));
+        table.put("NoiseService.enter", new Access(NURSE_AND_OFFICER, () -> noise.enter(measurement)));
+        table.put("NoiseService.withdraw", new Access(NURSE_AND_OFFICER, () -> noise.withdraw(0, "a mistake")));
+        table.put("NoiseService.tell", new Access(NURSE_AND_OFFICER, () -> noise.tell(0, told)));
     }
 
     private void addProtection(Map<String, Access> table) {
