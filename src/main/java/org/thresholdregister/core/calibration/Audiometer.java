@@ -44,35 +44,15 @@ public record Audiometer(
 
     /** The two kinds of calibration that have an interval. */
     public enum CalibrationKind {
-        ACOUSTIC("acoustic"),
-        EXHAUSTIVE("exhaustive");
-
-        private final String word;
-
-        CalibrationKind(String word) {
-            this.word = word;
-        }
-
-        public String word() {
-            return word;
-        }
+        ACOUSTIC,
+        EXHAUSTIVE
     }
 
     /** How a unit was found, or left. */
     public enum Tolerance {
-        WITHIN("within"),
-        OUTSIDE("outside"),
-        NOT_STATED("not-stated");
-
-        private final String word;
-
-        Tolerance(String word) {
-            this.word = word;
-        }
-
-        public String word() {
-            return word;
-        }
+        WITHIN,
+        OUTSIDE,
+        NOT_STATED
     }
 
     /** A calibration; one that left the unit outside its tolerances is none. */

@@ -30,23 +30,13 @@ public final class DailyCheck {
 
     /** What a check says of the unit. */
     public enum Verdict {
-        PASSED("passed"),
+        PASSED,
         /** Off by 10 dB or more: an acoustic calibration is required before tests count. */
-        DEVIATES("deviates"),
+        DEVIATES,
         /** Something was heard that should not be. */
-        FAULT_HEARD("fault-heard"),
+        FAULT_HEARD,
         /** Readings are missing, or nobody said what was heard. */
-        INCOMPLETE("incomplete");
-
-        private final String word;
-
-        Verdict(String word) {
-            this.word = word;
-        }
-
-        public String word() {
-            return word;
-        }
+        INCOMPLETE;
 
         public boolean isFailed() {
             return this == DEVIATES || this == FAULT_HEARD;

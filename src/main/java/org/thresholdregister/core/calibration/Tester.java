@@ -37,24 +37,14 @@ public record Tester(
 
     /** What entitles a person to test. */
     public enum Qualification {
-        AUDIOLOGIST("audiologist"),
-        OTOLARYNGOLOGIST("otolaryngologist"),
-        PHYSICIAN("physician"),
-        CERTIFIED_TECHNICIAN("certified-technician"),
+        AUDIOLOGIST,
+        OTOLARYNGOLOGIST,
+        PHYSICIAN,
+        CERTIFIED_TECHNICIAN,
         /** Has shown competence to a professional, without the certificate. */
-        COMPETENT_TECHNICIAN("competent-technician"),
+        COMPETENT_TECHNICIAN,
         /** Neither: may operate microprocessor audiometers. */
-        OTHER_TECHNICIAN("other-technician");
-
-        private final String word;
-
-        Qualification(String word) {
-            this.word = word;
-        }
-
-        public String word() {
-            return word;
-        }
+        OTHER_TECHNICIAN;
 
         public boolean isTechnician() {
             return this == CERTIFIED_TECHNICIAN || this == COMPETENT_TECHNICIAN || this == OTHER_TECHNICIAN;
