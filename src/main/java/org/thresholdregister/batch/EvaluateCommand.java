@@ -101,6 +101,12 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--validity", description = "also write validity.csv: what there is to doubt about each test")
     private boolean validity;
 
+    @Option(
+            names = "--programme",
+            description = "also write programme.csv, shares of people with their intervals, and instrument-watch.csv,"
+                    + " which instruments came under suspicion")
+    private boolean programme;
+
     @Override
     public Integer call() {
         JudgingOptions options = new JudgingOptions(
@@ -118,7 +124,7 @@ final class EvaluateCommand implements Callable<Integer> {
             throw badUsage("--out: " + folder + " is a file; name a folder.");
         }
         try {
-            report(new Evaluation(options, folder, workings, validity).run(files), options, folder);
+            report(new Evaluation(options, folder, workings, validity, programme).run(files), options, folder);
             return ExitCode.OK;
         } catch (UnusableFileException e) {
             error().println(e.getMessage());

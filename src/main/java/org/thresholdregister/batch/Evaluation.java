@@ -38,6 +38,7 @@ import org.thresholdregister.intake.ConditionsOfTests;
 import org.thresholdregister.intake.Effect;
 import org.thresholdregister.intake.FileSet;
 import org.thresholdregister.intake.Intake;
+import org.thresholdregister.intake.MakingOfTests;
 import org.thresholdregister.intake.ProblemSpool;
 import org.thresholdregister.intake.UnusableFileException;
 import org.thresholdregister.reports.SummaryWorkbook;
@@ -52,8 +53,13 @@ final class Evaluation {
      * All that counts of the files, and the smallest group that each worker belongs to.
      *
      * @param conditions under which tests were made, where doubts about them are wanted
+     * @param making who made tests and on what, where the programme is looked at
      */
-    private record Register(Population population, List<Group> groups, Optional<ConditionsOfTests> conditions) {}
+    private record Register(
+            Population population,
+            List<Group> groups,
+            Optional<ConditionsOfTests> conditions,
+            Optional<MakingOfTests> making) {}
 
     private static final String DETERMINATIONS = "determinations.csv";
     private static final String FOLLOW_UPS = "followups.csv";
@@ -70,17 +76,22 @@ final class Evaluation {
     private final Path folder;
     private final boolean withWorkings;
     private final boolean withValidity;
+    private final boolean withProgramme;
     private final YearSummary summary = new YearSummary();
     private final Map<Effect, Integer> problemsByEffect = new EnumMap<>(Effect.class);
     private int workers;
     private int determinations;
 
-    /** @param withValidity whether doubts about tests are wanted too */
-    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, boolean withValidity) {
+    /**
+     * @param withValidity whether doubts about tests are wanted too
+     * @param withProgramme whether the programme and its instruments are to be looked at too
+     */
+    Evaluation(JudgingOptions options, Path folder, boolean withWorkings, boolean withValidity, boolean withProgramme) {
         this.options = options;
         this.folder = folder;
         this.withWorkings = withWorkings;
         this.withValidity = withValidity;
+        this.withProgramme = withProgramme;
     }
 
     /** @throws UnusableFileException before anything is written, if a file as a whole cannot be read */
@@ -102,7 +113,8 @@ final class Evaluation {
 
     /** What this run may not write again would contradict what it does write. */
     private void removeOptionalFilesOfAnEarlierRun() throws IOException {
-        for (String name : List.of(PROPOSALS, WORKINGS, FINDINGS, VALIDITY)) {
+        for (String name :
+                List.of(PROPOSALS, WORKINGS, FINDINGS, VALIDITY, ProgrammeFiles.PROGRAMME, ProgrammeFiles.WATCH)) {
             Files.deleteIfExists(folder.resolve(name));
         }
     }
@@ -121,12 +133,13 @@ final class Evaluation {
         return new Register(
                 population,
                 List.of(groups),
-                withValidity ? Optional.of(ConditionsOfTests.read(files, options.asOf(), intake)) : Optional.empty());
+                withValidity ? Optional.of(ConditionsOfTests.read(files, options.asOf(), intake)) : Optional.empty(),
+                withProgramme ? Optional.of(MakingOfTests.read(files, options.asOf(), intake)) : Optional.empty());
     }
 
     /** Columns hold the answers of one rule set; sentences and doubts need all that each judgement rests on. */
     private boolean canBeJudgedInColumns() {
-        return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings && !withValidity;
+        return options.ruleSet().equals(RuleSets.OSHA) && !withWorkings && !withValidity && !withProgramme;
     }
 
     private void judgeInColumns(Register register) throws IOException {
@@ -159,14 +172,17 @@ final class Evaluation {
         try (ResultFiles results = new ResultFiles(register)) {
             for (int worker = 0; worker < population.workerCount(); worker++) {
                 WorkerHistory history = population.history(worker);
+                Group group = register.groups.get(worker);
                 WorkerJudgement judgement = Judge.judge(history, options);
                 results.write(worker, history, judgement);
+                results.programme.ifPresent(files -> files.add(group, history, judgement));
                 summary.add(
-                        register.groups.get(worker),
+                        group,
                         judgement.determinations().stream().map(CountedTest::of).toList());
                 workers++;
                 determinations += judgement.determinations().size();
             }
+            results.programme.ifPresent(ProgrammeFiles::write);
         }
     }
 
@@ -247,6 +263,7 @@ final class Evaluation {
                                 "working"));
 
         private final Optional<ValidityFile> flags;
+        private final Optional<ProgrammeFiles> programme;
 
         ResultFiles(Register register) throws IOException {
             flags = register.conditions.isPresent()
@@ -256,6 +273,12 @@ final class Evaluation {
                             register.groups,
                             register.conditions.get(),
                             options.ruleSet().quiet()))
+                    : Optional.empty();
+            programme = register.making.isPresent()
+                    ? Optional.of(new ProgrammeFiles(
+                            file(ProgrammeFiles.PROGRAMME, ProgrammeFiles.PROGRAMME_COLUMNS),
+                            file(ProgrammeFiles.WATCH, ProgrammeFiles.WATCH_COLUMNS),
+                            register.making.get()))
                     : Optional.empty();
         }
 
@@ -323,6 +346,9 @@ final class Evaluation {
             }
             if (flags.isPresent()) {
                 flags.get().close();
+            }
+            if (programme.isPresent()) {
+                programme.get().close();
             }
         }
     }
