@@ -1,9 +1,9 @@
 #!/bin/sh
-# Checks the web components: types, unit tests, and that the committed bundle is what these sources give.
-# Where Node.js is missing it says so and checks nothing: the app itself runs on the committed bundle.
+# Checks the web components: types, unit tests, and that the committed bundles are what these sources give.
+# Where Node.js is missing it says so and checks nothing: the app itself runs on the committed bundles.
 set -eu
 cd "$(dirname "$0")"
-bundle=../src/main/resources/META-INF/resources/js/audiogram-reader.js
+bundles=../src/main/resources/META-INF/resources/js
 
 for tool in node npm; do
     if ! command -v "$tool" >/dev/null 2>&1; then
@@ -27,14 +27,16 @@ echo "Web components: types"
 npm run --silent types
 
 echo "Web components: unit tests"
-npx --no-install esbuild test/reading.test.ts --bundle --platform=node --format=esm --log-level=warning \
-    --outfile="$work/reading.test.mjs"
-node --test "$work/reading.test.mjs"
+npx --no-install esbuild test/*.test.ts --bundle --platform=node --format=esm --log-level=warning \
+    --out-extension:.js=.mjs --outdir="$work/test"
+node --test "$work"/test/*.test.mjs
 
-echo "Web components: bundle"
-npm run --silent bundle -- --outfile="$work/audiogram-reader.js"
-if ! cmp "$work/audiogram-reader.js" "$bundle"; then
-    echo "The committed bundle is not what the sources give: run 'npm run build' in frontend/ and commit the result." >&2
-    exit 1
-fi
-echo "Web components: checked, the committed bundle is up to date."
+echo "Web components: bundles"
+npm run --silent bundle -- --outdir="$work/js"
+for bundle in "$work"/js/*.js; do
+    if ! cmp "$bundle" "$bundles/$(basename "$bundle")"; then
+        echo "A committed bundle is not what the sources give: run 'npm run build' in frontend/ and commit the result." >&2
+        exit 1
+    fi
+done
+echo "Web components: checked, the committed bundles are up to date."

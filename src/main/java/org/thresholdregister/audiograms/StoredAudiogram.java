@@ -8,11 +8,13 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.hibernate.annotations.EmbeddedColumnNaming;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
+import org.thresholdregister.audiograms.RecordedTest.Signature;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
@@ -20,7 +22,7 @@ import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.audiometry.Threshold;
 
-/** A test as it was given; it is never edited. */
+/** A test as it was given; it is never edited, but another may take its place. */
 @Entity
 @Table(name = "audiogram")
 @Immutable
@@ -48,13 +50,33 @@ class StoredAudiogram {
     private String tester;
     private String instrument;
     private String transducer;
+    private String room;
     private String remark;
-    private long importBatchId;
+    private @Nullable Long importBatchId;
+    private @Nullable String signedBy;
+    private @Nullable String signedName;
+    private @Nullable Instant signedAt;
+
+    /** 0 while the test counts, its own key once it counts no more. */
+    private long takenOut;
 
     @SuppressWarnings("NullAway.Init")
     protected StoredAudiogram() {}
 
     StoredAudiogram(long workerKey, Audiogram audiogram, TestFacts facts, long importBatch) {
+        this(workerKey, audiogram, facts);
+        importBatchId = importBatch;
+    }
+
+    StoredAudiogram(long workerKey, Audiogram audiogram, TestFacts facts, Signature signature) {
+        this(workerKey, audiogram, facts);
+        signedBy = signature.by();
+        signedName = signature.name();
+        signedAt = signature.at();
+    }
+
+    @SuppressWarnings("NullAway.Init")
+    private StoredAudiogram(long workerKey, Audiogram audiogram, TestFacts facts) {
         workerId = workerKey;
         testDate = audiogram.date();
         purpose = audiogram.purpose();
@@ -65,8 +87,8 @@ class StoredAudiogram {
         tester = facts.tester();
         instrument = facts.instrument();
         transducer = facts.transducer();
+        room = facts.room();
         remark = facts.remark();
-        importBatchId = importBatch;
     }
 
     /** @throws IllegalStateException while the test is not stored */
@@ -91,8 +113,16 @@ class StoredAudiogram {
                         tester,
                         instrument,
                         transducer,
+                        room,
                         remark,
-                        new PerEar<>(repeat(left), repeat(right))));
+                        new PerEar<>(repeat(left), repeat(right))),
+                signature());
+    }
+
+    private Optional<Signature> signature() {
+        return signedBy == null || signedName == null || signedAt == null
+                ? Optional.empty()
+                : Optional.of(new Signature(signedBy, signedName, signedAt));
     }
 
     private static Threshold repeat(@Nullable EarThresholds thresholds) {

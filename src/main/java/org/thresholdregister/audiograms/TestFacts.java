@@ -20,6 +20,7 @@ public record TestFacts(
         String tester,
         String instrument,
         String transducer,
+        String room,
         String remark,
         PerEar<Threshold> repeatAt1000Hz) {
 
@@ -30,6 +31,6 @@ public record TestFacts(
 
     /** The same without the remark, which may be a clinical note. */
     public TestFacts withoutRemark() {
-        return new TestFacts(hoursSinceNoise, protectorsWorn, tester, instrument, transducer, "", repeatAt1000Hz);
+        return new TestFacts(hoursSinceNoise, protectorsWorn, tester, instrument, transducer, room, "", repeatAt1000Hz);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.HearingLevel;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.wording.Language;
 import org.thresholdregister.core.wording.Words;
 
 /**
@@ -31,12 +32,15 @@ public final class AudiogramSvg {
     private final AudiogramComparison comparison;
     private final Optional<PopulationCurves> population;
     private final Medium medium;
+    private final DrawingText text;
     private final List<Trace> traces;
     private final Plot plot;
     private final SvgWriter svg = new SvgWriter();
     private final Pen pen;
 
-    private AudiogramSvg(AudiogramComparison comparison, Optional<PopulationCurves> population, Medium medium) {
+    private AudiogramSvg(
+            AudiogramComparison comparison, Optional<PopulationCurves> population, Medium medium, Language language) {
+        this.text = new DrawingText(language);
         this.comparison = comparison;
         this.population = population;
         this.medium = medium;
@@ -51,22 +55,32 @@ public final class AudiogramSvg {
      * {@code --tr-ear-right} and {@code --tr-ear-left}, with #B00020 and #0B4FB3 where the page sets none.
      */
     public static String forScreen(AudiogramComparison comparison) {
-        return new AudiogramSvg(comparison, Optional.empty(), Medium.SCREEN).draw();
+        return new AudiogramSvg(comparison, Optional.empty(), Medium.SCREEN, Language.ENGLISH).draw();
     }
 
     /** For a page, over the curves of a population. */
     public static String forScreen(AudiogramComparison comparison, PopulationCurves population) {
-        return new AudiogramSvg(comparison, Optional.of(population), Medium.SCREEN).draw();
+        return new AudiogramSvg(comparison, Optional.of(population), Medium.SCREEN, Language.ENGLISH).draw();
     }
 
     /** For a printed document: fixed colours, and the sentence also as {@code alt}, where tagged PDF looks for it. */
     public static String forPaper(AudiogramComparison comparison) {
-        return new AudiogramSvg(comparison, Optional.empty(), Medium.PAPER).draw();
+        return forPaper(comparison, Language.ENGLISH);
+    }
+
+    /** For a printed document in this language. */
+    public static String forPaper(AudiogramComparison comparison, Language language) {
+        return new AudiogramSvg(comparison, Optional.empty(), Medium.PAPER, language).draw();
     }
 
     /** What the drawing shows, in words with the levels at 2000, 3000 and 4000 Hz: the drawing's own label. */
     public static String sentence(AudiogramComparison comparison) {
-        return DrawingText.sentence(comparison);
+        return sentence(comparison, Language.ENGLISH);
+    }
+
+    /** The same in another language. */
+    public static String sentence(AudiogramComparison comparison, Language language) {
+        return new DrawingText(language).sentence(comparison);
     }
 
     /** Whether a level lies beyond the usual lowest line, or an arrow would point from it into the void. */
@@ -79,7 +93,7 @@ public final class AudiogramSvg {
     private String draw() {
         List<Trace> withoutLevel =
                 traces.stream().filter(trace -> !trace.withoutLevel().isEmpty()).toList();
-        Legend legend = new Legend(comparison, traces);
+        Legend legend = new Legend(comparison, traces, text);
         double populationTop = plot.frameBottom() + 24;
         double wordsTop = populationTop + (population.isPresent() ? LINE_HEIGHT : 0);
         double legendTop = wordsTop + (withoutLevel.isEmpty() ? 0 : (withoutLevel.size() + 1) * LINE_HEIGHT + 6);
@@ -104,7 +118,7 @@ public final class AudiogramSvg {
     }
 
     private void startSvg(double height) {
-        String sentence = DrawingText.sentence(comparison)
+        String sentence = text.sentence(comparison)
                 + population.map(curves -> " " + PopulationCurves.LEGEND).orElse("");
         double width = plot.frameRight() + Plot.FRAME_RIGHT_ROOM;
         svg.start("svg")
@@ -155,7 +169,7 @@ public final class AudiogramSvg {
     private void drawAxes() {
         svg.start("g").attribute("class", "axes");
         pen.startText(Plot.FRAME_LEFT + plot.frameWidth() / 2, 18, "middle")
-                .text("Frequency, Hz")
+                .text(text.frequencyAxis())
                 .end();
         for (Frequency frequency : Frequency.values()) {
             pen.startText(plot.x(frequency), Plot.FRAME_TOP - 8, "middle")
@@ -173,7 +187,7 @@ public final class AudiogramSvg {
         double y = Plot.FRAME_TOP + plot.frameHeight() / 2;
         pen.startText(x, y, "middle")
                 .attribute("transform", "rotate(-90 " + SvgWriter.number(x) + " " + SvgWriter.number(y) + ")")
-                .text("Hearing level, dB HL")
+                .text(text.levelAxis())
                 .end()
                 .end();
     }
@@ -241,14 +255,14 @@ public final class AudiogramSvg {
     private void tellWithoutLevel(List<Trace> withoutLevel, double top) {
         svg.start("g").attribute("class", "without-level");
         pen.startText(Legend.LEFT, top, "start")
-                .text("No response, level not given (so not drawn):")
+                .text(text.noResponseWithoutLevel())
                 .end();
         double y = top;
         for (Trace trace : withoutLevel) {
             y += LINE_HEIGHT;
             pen.startText(Legend.LEFT, y, "start")
-                    .text(DrawingText.earName(trace.ear())
-                            + (trace.series() == Series.BASELINE ? ", baseline: " : ": "));
+                    .text(text.earName(trace.ear())
+                            + (trace.series() == Series.BASELINE ? text.ofTheBaseline() : ": "));
             String separator = "";
             for (Frequency frequency : trace.withoutLevel()) {
                 svg.text(separator);

@@ -6,6 +6,7 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.wording.Language;
 import org.thresholdregister.core.wording.Words;
 
 /**
@@ -41,9 +42,14 @@ public record AudiogramTable(List<Column> columns, List<Row> rows) {
     }
 
     public static AudiogramTable of(AudiogramComparison comparison) {
+        return of(comparison, Language.ENGLISH);
+    }
+
+    /** With its headings in another language. */
+    public static AudiogramTable of(AudiogramComparison comparison, Language language) {
+        var text = new DrawingText(language);
         List<Column> columns = comparison.traces().stream()
-                .map(trace -> new Column(
-                        trace.ear(), trace.series(), trace.test(), DrawingText.seriesName(comparison, trace)))
+                .map(trace -> new Column(trace.ear(), trace.series(), trace.test(), text.seriesName(comparison, trace)))
                 .toList();
         List<Row> rows = Arrays.stream(Frequency.values())
                 .map(frequency -> new Row(

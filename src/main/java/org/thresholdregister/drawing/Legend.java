@@ -17,12 +17,14 @@ final class Legend {
     private static final double LINE_HEIGHT = 22;
     private static final double ROOM_BELOW = 18;
 
+    private final DrawingText text;
     private final List<Trace> traces;
     private final AudiogramComparison comparison;
     private final boolean hasBaseline;
     private final boolean hasArrow;
 
-    Legend(AudiogramComparison comparison, List<Trace> traces) {
+    Legend(AudiogramComparison comparison, List<Trace> traces, DrawingText text) {
+        this.text = text;
         this.comparison = comparison;
         this.traces = traces;
         this.hasBaseline = traces.stream().anyMatch(trace -> trace.series() == Series.BASELINE);
@@ -50,7 +52,7 @@ final class Legend {
             pen.join(trace.ear(), middle + rim, y - 4, left(trace.ear()) + SAMPLE, y - 4);
             pen.symbol(trace.ear(), trace.series(), middle, y - 4);
             svg.end();
-            words(pen, trace.ear(), y, DrawingText.seriesName(comparison, trace));
+            words(pen, trace.ear(), y, text.seriesName(comparison, trace));
         }
         if (hasArrow) {
             for (Ear ear : AudiogramComparison.EARS) {
@@ -60,7 +62,7 @@ final class Legend {
                 pen.symbol(ear, Series.LATEST, middle, y - 5);
                 pen.arrow(ear, Series.LATEST, middle, y - 5);
                 svg.end();
-                words(pen, ear, y, DrawingText.earName(ear) + ", no response");
+                words(pen, ear, y, text.earName(ear) + ", " + text.noResponse());
             }
         }
         svg.end();

@@ -21,11 +21,13 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.audiograms.SupersededTest;
 import org.thresholdregister.audiograms.TestStore;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.TestPurpose;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.judging.WorkerFacts;
+import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.review.DecisionStore;
 import org.thresholdregister.review.DeterminationChange;
 import org.thresholdregister.review.LateEntry;
@@ -182,6 +184,8 @@ class ImportPlanner {
                 lookUp(group);
                 Map<Long, List<RecordedTest>> recorded =
                         tests.ofWorkers(keysOf(group)).stream().collect(Collectors.groupingBy(RecordedTest::workerKey));
+                Map<Long, List<SupersededTest>> superseded = tests.supersededOf(keysOf(group)).stream()
+                        .collect(Collectors.groupingBy(former -> former.test().workerKey()));
                 for (String workerId : group) {
                     Map<TestDay, RecordedTest> onRecord = of(workerId, recorded).stream()
                             .collect(Collectors.toMap(
@@ -190,7 +194,8 @@ class ImportPlanner {
                                             test.audiogram().purpose()),
                                     Function.identity()));
                     int before = newTests.size();
-                    byWorker.getOrDefault(workerId, List.of()).forEach(row -> planTest(file, row, onRecord));
+                    byWorker.getOrDefault(workerId, List.of())
+                            .forEach(row -> planTest(file, row, onRecord, of(workerId, superseded)));
                     if (newTests.subList(before, newTests.size()).stream()
                             .anyMatch(late -> bearsOnOthers(late.audiogram(), onRecord.values()))) {
                         lateWorkers.add(workerId);
@@ -239,7 +244,11 @@ class ImportPlanner {
             return List.copyOf(found);
         }
 
-        private void planTest(SourceFile file, AudiogramRow row, Map<TestDay, RecordedTest> onRecord) {
+        private void planTest(
+                SourceFile file,
+                AudiogramRow row,
+                Map<TestDay, RecordedTest> onRecord,
+                List<SupersededTest> superseded) {
             if (refuses(file, Table.AUDIOGRAMS, row.line(), AudiogramColumn.WORKER_ID, row.workerId())
                     || isTooLong(file, row)) {
                 return;
@@ -247,7 +256,21 @@ class ImportPlanner {
             RecordedTest recorded = onRecord.get(
                     new TestDay(row.audiogram().date(), row.audiogram().purpose()));
             if (recorded == null) {
-                newTests.add(row);
+                superseded.stream()
+                        .filter(former -> isOf(row, former.test())
+                                && TestComparison.differences(row, former.test())
+                                        .isEmpty())
+                        .findFirst()
+                        .ifPresentOrElse(
+                                former -> leaveOut(
+                                        file,
+                                        Table.AUDIOGRAMS,
+                                        row.line(),
+                                        AudiogramColumn.TEST_DATE,
+                                        row.audiogram().date().toString(),
+                                        ProblemKind.SUPERSEDED_ON_RECORD,
+                                        Words.day(former.on())),
+                                () -> newTests.add(row));
                 return;
             }
             List<AudiogramColumn> differing = TestComparison.differences(row, recorded);
@@ -265,6 +288,11 @@ class ImportPlanner {
                         ProblemKind.DIFFERS_FROM_TEST_ON_RECORD,
                         columns);
             }
+        }
+
+        private static boolean isOf(AudiogramRow row, RecordedTest recorded) {
+            return row.audiogram().date().equals(recorded.audiogram().date())
+                    && row.audiogram().purpose() == recorded.audiogram().purpose();
         }
 
         private boolean isTooLong(SourceFile file, AudiogramRow row) {

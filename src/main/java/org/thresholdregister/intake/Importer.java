@@ -160,7 +160,7 @@ class Importer {
             steps.next();
         }
         for (WorkerDetails worker : plan.changedWorkers()) {
-            keys.add(workers.update(worker));
+            keys.add(workers.update(worker, batch));
             steps.next();
         }
         for (WorkerChange change : plan.changes()) {

@@ -67,6 +67,9 @@ final class ProblemWording {
             case DIFFERS_FROM_TEST_ON_RECORD ->
                 "The register holds a test of this worker, day and purpose that says something else in: " + detail
                         + ". What is on record is kept. Look up which is right.";
+            case SUPERSEDED_ON_RECORD ->
+                "The register holds this very test, which was superseded or entered in error on " + detail
+                        + ", so that it counts no more. Take the row out of the file.";
             case DECISION_OF_ANOTHER_ROLE ->
                 "Decisions of this kind are a safety officer's to enter. Ask one to import this file.";
         };

@@ -21,6 +21,7 @@ final class TestComparison {
                 row.tester(),
                 row.instrument(),
                 row.transducer(),
+                "",
                 row.remark(),
                 row.repeatAt1000Hz());
     }

@@ -29,6 +29,7 @@ public class AlterationService {
     private final EntityManager entityManager;
     private final DailyJudging dailyJudging;
     private final WorkerStore workers;
+    private final TaskStore tasks;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
@@ -37,12 +38,14 @@ public class AlterationService {
             EntityManager entityManager,
             DailyJudging dailyJudging,
             WorkerStore workers,
+            TaskStore tasks,
             AuditTrail auditTrail,
             CurrentUser currentUser,
             Clock clock) {
         this.entityManager = entityManager;
         this.dailyJudging = dailyJudging;
         this.workers = workers;
+        this.tasks = tasks;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -100,8 +103,9 @@ public class AlterationService {
     @PreAuthorize(Roles.HAS_NURSE + " or " + Roles.HAS_SAFETY_OFFICER)
     @Transactional
     public AcknowledgeResult acknowledge(String workerId, long key, String reason) {
-        Optional<StoredAlteration> open = workers.find(workerId, currentUser.scope())
-                .flatMap(worker -> Optional.ofNullable(entityManager.find(StoredAlteration.class, key))
+        Optional<StoredWorker> about = workers.find(workerId, currentUser.scope());
+        Optional<StoredAlteration> open =
+                about.flatMap(worker -> Optional.ofNullable(entityManager.find(StoredAlteration.class, key))
                         .filter(alteration -> alteration.workerKey() == worker.key() && alteration.isOpen()));
         if (open.isEmpty()) {
             return AcknowledgeResult.NOT_OPEN;
@@ -121,6 +125,7 @@ public class AlterationService {
                 "worker",
                 workerId,
                 open.get().subject());
+        about.ifPresent(tasks::renewAlterations);
         return AcknowledgeResult.ACKNOWLEDGED;
     }
 

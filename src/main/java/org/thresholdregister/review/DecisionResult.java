@@ -28,6 +28,8 @@ public sealed interface DecisionResult {
         IN_THE_FUTURE,
         /** Decisions of this kind need a reason. */
         REASON_MISSING,
-        TEXT_TOO_LONG
+        TEXT_TOO_LONG,
+        /** It was said to have been done, and not by what. */
+        EVIDENCE_MISSING
     }
 }

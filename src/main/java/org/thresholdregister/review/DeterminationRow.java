@@ -144,6 +144,11 @@ abstract class DeterminationRow {
         return workerId;
     }
 
+    /** The word of the rule set that it was made by. */
+    String ruleSet() {
+        return ruleSet;
+    }
+
     LocalDate testDate() {
         return testDate;
     }

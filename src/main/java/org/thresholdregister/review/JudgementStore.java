@@ -15,7 +15,6 @@ import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
 import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.baseline.BaselineChange;
-import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.judging.Determination;
 import org.thresholdregister.core.judging.NextChange;
 import org.thresholdregister.core.judging.OpenProposals;
@@ -40,6 +39,7 @@ public class JudgementStore {
     private final EntityManager entityManager;
     private final WorkerStore workers;
     private final HistoryStore histories;
+    private final TaskStore tasks;
     private final RegisterRules rules;
     private final Clock clock;
 
@@ -47,11 +47,13 @@ public class JudgementStore {
             EntityManager entityManager,
             WorkerStore workers,
             HistoryStore histories,
+            TaskStore tasks,
             RegisterRules rules,
             Clock clock) {
         this.entityManager = entityManager;
         this.workers = workers;
         this.histories = histories;
+        this.tasks = tasks;
         this.rules = rules;
         this.clock = clock;
     }
@@ -109,7 +111,7 @@ public class JudgementStore {
     private void judgeSome(List<Long> keys, OfToday today, JudgingCause cause) {
         entityManager.flush();
         Succession succession = new Succession(entityManager, keys, cause, clock.instant(), today.day());
-        for (String kept : List.of("StoredDetermination", "StoredFollowUp", "StoredProposal", "WorkerJudgementMark")) {
+        for (String kept : List.of("StoredDetermination", "StoredTask", "StoredProposal", "WorkerJudgementMark")) {
             entityManager
                     .createQuery("delete from " + kept + " k where k.workerId in :keys")
                     .setParameter("keys", keys)
@@ -117,14 +119,20 @@ public class JudgementStore {
         }
         entityManager.clear();
         List<StoredWorker> some = workers.withKeys(keys);
+        Map<Long, List<StoredPostponement>> postponed = tasks.postponements(keys);
         for (StoredHistory stored : histories.of(some)) {
-            keep(stored, today, succession);
+            keep(
+                    stored,
+                    today,
+                    succession,
+                    postponed.getOrDefault(stored.worker().key(), List.of()));
         }
+        tasks.addAlterations(some, postponed);
         entityManager.flush();
         entityManager.clear();
     }
 
-    private void keep(StoredHistory stored, OfToday today, Succession succession) {
+    private void keep(StoredHistory stored, OfToday today, Succession succession, List<StoredPostponement> postponed) {
         RulesInForce inForce = today.of(stored);
         WorkerJudgement judgement = today.judge(stored);
         long worker = stored.worker().key();
@@ -144,12 +152,7 @@ public class JudgementStore {
         }
         succession.put(stored, inForce, determinations);
         List<Object> rows = new ArrayList<>();
-        for (FollowUp followUp : judgement.followUps()) {
-            rows.add(new StoredFollowUp(
-                    worker,
-                    followUp,
-                    inForce.by(followUp, today.day()).ruleSet().word()));
-        }
+        rows.addAll(TaskStore.of(stored, judgement, today, postponed));
         for (BaselineChange proposal : OpenProposals.of(stored.history(), judgement)) {
             rows.add(new StoredProposal(worker, proposal));
         }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.Ear;
+import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.judging.Outcome;
 import org.thresholdregister.core.recording.Recordability;
 
@@ -79,6 +80,19 @@ class StoredAlteration {
 
     boolean isOnACase() {
         return recordedOn != null;
+    }
+
+    /** What it leaves open, until a person has seen to it; no paragraph asks for that. */
+    StoredTask toTask() {
+        return new StoredTask(
+                workerId,
+                TaskKind.ALTERATION,
+                Optional.empty(),
+                alteredOn,
+                Optional.of(testDate),
+                Ears.of(ear),
+                former.ruleSet(),
+                "");
     }
 
     /** The ear and the test, for the audit trail. */

@@ -62,10 +62,23 @@ final class Succession {
                 former.ifPresent(row -> replaced.put(row, Optional.of(determination.finding())));
             }
         }
-        earlier.values().forEach(row -> replaced.put(row, Optional.empty()));
+        earlier.values().forEach(row -> replaced.put(row, ofSuccessor(row, determinations)));
         if (!replaced.isEmpty()) {
             keep(stored, rules, replaced);
         }
+    }
+
+    /** What is found on the test that took this one's place, where one did and it is of the same day. */
+    private Optional<EarFinding> ofSuccessor(StoredDetermination row, List<StoredDetermination> determinations) {
+        return cause instanceof JudgingCause.BySuperseding(long former, Optional<Long> successor)
+                        && row.subject().testKey() == former
+                ? determinations.stream()
+                        .filter(now -> Optional.of(now.subject().testKey()).equals(successor)
+                                && now.subject().ear() == row.subject().ear()
+                                && now.testDate().equals(row.testDate()))
+                        .findFirst()
+                        .map(StoredDetermination::finding)
+                : Optional.empty();
     }
 
     private void keep(
@@ -119,7 +132,10 @@ final class Succession {
         return switch (cause) {
             case JudgingCause.ByDecision(long key) -> decision.key() == key;
             case JudgingCause.ByImport(long batch) -> decision.isOfImport(batch);
+            case JudgingCause.ByTest test -> false;
+            case JudgingCause.BySuperseding superseding -> false;
             case JudgingCause.ByCalendar calendar -> false;
+            case JudgingCause.ByWorkingLife life -> false;
             case JudgingCause.ByOther other -> false;
         };
     }

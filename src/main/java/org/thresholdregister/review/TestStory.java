@@ -10,8 +10,10 @@ import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.judging.Determination;
+import org.thresholdregister.core.shift.ThresholdShift;
 import org.thresholdregister.core.validity.ValidityFlag;
 import org.thresholdregister.core.wording.Words;
+import org.thresholdregister.drawing.AudiogramComparison;
 
 /**
  * A test on record with what became of it, ear by ear.
@@ -77,6 +79,20 @@ public record TestStory(
 
     public Audiogram audiogram() {
         return test.audiogram();
+    }
+
+    /** The test beside what each ear is compared with, to be drawn. */
+    public AudiogramComparison comparison() {
+        AudiogramComparison comparison = AudiogramComparison.of(audiogram());
+        for (Determination determination : determinations.values()) {
+            Optional<Audiogram> baseline = determination instanceof Determination.BaselineTest
+                    ? Optional.of(audiogram())
+                    : determination.shift().map(ThresholdShift::earlier);
+            if (baseline.isPresent()) {
+                comparison = comparison.withBaseline(determination.ear(), baseline.get());
+            }
+        }
+        return comparison;
     }
 
     public Optional<Determination> of(Ear ear) {

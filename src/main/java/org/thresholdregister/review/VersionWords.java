@@ -55,7 +55,10 @@ public final class VersionWords {
                                 .importBatch()
                                 .map(number -> ", number " + number)
                                 .orElse("");
+            case TEST -> "by a test that was signed on " + Words.day(replacement.on());
+            case SUPERSEDING -> "as a test was superseded on " + Words.day(replacement.on());
             case CALENDAR -> "as the day came: time alone changed what the record says";
+            case WORKING_LIFE -> "as the worker moved, left or came back";
             case OTHER -> "by another edition of this program's rules";
         };
     }

@@ -6,13 +6,21 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.followup.FollowUp;
 import org.thresholdregister.core.wording.Words;
 
-/** What a decision changed in what is found and owed, in sentences. */
+/** What a decision or a test changed in what is found and owed, in sentences. */
 public final class WhatChanged {
 
     private WhatChanged() {}
 
     /** From one state of a worker's record to the next; empty where only the decision itself was added. */
     public static List<String> between(WorkerRecord before, WorkerRecord after) {
+        List<String> changes = new ArrayList<>(inTests(before, after));
+        followUps(before, after, "No longer owed: ", changes);
+        followUps(after, before, "Owed now: ", changes);
+        return List.copyOf(changes);
+    }
+
+    /** What is found otherwise on the tests that are in both states, the newest first. */
+    public static List<String> inTests(WorkerRecord before, WorkerRecord after) {
         List<String> changes = new ArrayList<>();
         List<TestStory> now = after.stories();
         List<TestStory> then = before.stories();
@@ -28,8 +36,6 @@ public final class WhatChanged {
                                 story.name() + ", " + Words.ear(ear) + ": " + found + " (before: " + earlier + ")."));
             }
         }
-        followUps(before, after, "No longer owed: ", changes);
-        followUps(after, before, "Owed now: ", changes);
         return List.copyOf(changes);
     }
 

@@ -39,6 +39,32 @@ public record WorkerDetails(
         return site.isEmpty() ? null : site;
     }
 
+    /** The same worker with another place and other dates of employment. */
+    public WorkerDetails employed(
+            Optional<LocalDate> hired,
+            Optional<LocalDate> end,
+            String atSite,
+            String inDepartment,
+            String asJob,
+            Optional<LocalDate> enrolled) {
+        return new WorkerDetails(
+                workerId,
+                birthDate,
+                sex,
+                familyName,
+                givenName,
+                hired,
+                end,
+                atSite,
+                inDepartment,
+                asJob,
+                noiseGroup,
+                twaDba,
+                enrolled,
+                email,
+                language);
+    }
+
     /** What the rules need to know. */
     public WorkerFacts facts() {
         return new WorkerFacts(workerId, birthDate, sex, enrolledFrom, endDate);

@@ -24,10 +24,12 @@ public class WorkerStore {
 
     private final WorkerRepository workers;
     private final EntityManager entityManager;
+    private final List<RosterListener> listeners;
 
-    WorkerStore(WorkerRepository workers, EntityManager entityManager) {
+    WorkerStore(WorkerRepository workers, EntityManager entityManager, List<RosterListener> listeners) {
         this.workers = workers;
         this.entityManager = entityManager;
+        this.listeners = listeners;
     }
 
     /** The worker of this number, where its site is in the scope. */
@@ -72,11 +74,18 @@ public class WorkerStore {
         return workers.save(new Worker(details, importBatch)).key();
     }
 
-    /** Stores what has changed about a worker, who is known by number, and returns the key. */
-    public long update(WorkerDetails details) {
+    /** Stores what an import changes about a worker, who is known by number, and returns the key. */
+    public long update(WorkerDetails details, long importBatch) {
         Worker worker = workers.findByWorkerId(details.workerId())
                 .orElseThrow(() -> new IllegalArgumentException("no such worker in the register"));
+        WorkerDetails before = worker.toStored().details();
         worker.set(details);
+        listeners.forEach(listener -> listener.changed(worker.key(), before, details, importBatch));
         return worker.key();
+    }
+
+    /** Stores what the events of a working life make of a worker's place and dates; no listener is told. */
+    public void follow(StoredWorker asItIsNow) {
+        workers.findAllByIdIn(List.of(asItIsNow.key())).forEach(worker -> worker.set(asItIsNow.details()));
     }
 }

@@ -21,7 +21,9 @@ import com.vaadin.flow.server.menu.MenuConfiguration;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.SignedInUser;
@@ -89,11 +91,20 @@ class MainLayout extends AppLayout {
         main.removeAll();
     }
 
-    private static SideNav menu() {
-        var menu = new SideNav();
-        menu.getElement().setAttribute("aria-label", "Pages");
-        MenuConfiguration.getMenuEntries().forEach(entry -> menu.addItem(new SideNavItem(entry.title(), entry.path())));
+    /** The pages of the role by part of the work; a part without a page of the role is left out. */
+    private static Div menu() {
+        var menu = new Div();
+        menu.addClassName("tr-menu");
+        Map<MenuPart, SideNav> parts = new EnumMap<>(MenuPart.class);
+        MenuConfiguration.getMenuEntries()
+                .forEach(entry -> parts.computeIfAbsent(MenuPart.of(entry.order()), MainLayout::part)
+                        .addItem(new SideNavItem(entry.title(), entry.path())));
+        parts.values().forEach(menu::add);
         return menu;
+    }
+
+    private static SideNav part(MenuPart part) {
+        return new SideNav(part.label());
     }
 
     private String printedFoot(HasElement content) {

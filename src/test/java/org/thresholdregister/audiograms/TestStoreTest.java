@@ -34,7 +34,7 @@ import org.thresholdregister.platform.security.Role;
 class TestStoreTest {
 
     private static final TestFacts NO_FACTS =
-            new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT);
+            new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
 
     @Autowired
     private TestStore tests;
@@ -151,6 +151,7 @@ class TestStoreTest {
                 "B. Orrin",
                 "A-1",
                 "P-9",
+                "",
                 "cold; tired",
                 new PerEar<>(Threshold.measured(15), Threshold.noResponseAt(95)));
 

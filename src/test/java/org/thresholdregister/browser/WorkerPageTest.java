@@ -222,6 +222,11 @@ class WorkerPageTest extends BrowserTest {
         dialog.locator("vaadin-select").first().click();
         page().getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("Written notice given"))
                 .click();
+        dialog.locator("vaadin-select:visible")
+                .filter(new Locator.FilterOptions().setHasText("How"))
+                .click();
+        page().getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("Letter handed over"))
+                .click();
         button("Enter").click();
         assertThat(dialog).hasCount(0);
         assertThat(page().locator("[role=status]", new Page.LocatorOptions().setHasText("On record now")))

@@ -42,7 +42,7 @@ class AlterationServiceTest {
     private DecisionService decisions;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
 
     @Autowired
     private TestImports files;
@@ -57,7 +57,7 @@ class AlterationServiceTest {
     void twoShifts() {
         SignIn.as(Role.SAFETY_OFFICER);
         files.store(ServiceFixture.ROSTER, ServiceFixture.AUDIOGRAMS, "");
-        today.counts();
+        board.counts();
     }
 
     private void decide(String workerId, String testDate, DecisionKind kind) {

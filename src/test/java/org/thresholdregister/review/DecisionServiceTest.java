@@ -33,7 +33,7 @@ class DecisionServiceTest {
     private DecisionService decisions;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
 
     @Autowired
     private WorkerRecordService records;
@@ -54,10 +54,13 @@ class DecisionServiceTest {
         return new Decision(Ears.LEFT, testDate, kind, decidedOn, "Dr. Vale", "as found");
     }
 
+    /** What is owed with a date. */
     private List<FollowUpKind> owed() {
-        return today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.DUE_DATE), 0, 100).stream()
-                .filter(row -> row.workerId().equals("Y-1"))
-                .map(FollowUpRow::kind)
+        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, 100).stream()
+                .filter(BoardRow.OfTask.class::isInstance)
+                .map(BoardRow.OfTask.class::cast)
+                .filter(row -> row.workerId().equals("Y-1") && row.due().isPresent())
+                .map(row -> FollowUpKind.valueOf(row.kind().name()))
                 .toList();
     }
 

@@ -34,7 +34,7 @@ class DeterminationHistoryServiceTest {
     private DecisionService decisions;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
 
     @Autowired
     private TestImports files;
@@ -49,7 +49,7 @@ class DeterminationHistoryServiceTest {
     void twoShifts() {
         SignIn.as(Role.SAFETY_OFFICER);
         files.store(ServiceFixture.ROSTER, ServiceFixture.AUDIOGRAMS, "");
-        today.counts();
+        board.counts();
     }
 
     private List<String> told(String workerId) {
@@ -126,7 +126,7 @@ class DeterminationHistoryServiceTest {
     @Test
     void anImportAndTheDayAreNamedAsTheCause() {
         clock.moveTo(LocalDate.of(2026, 4, 1));
-        today.counts();
+        board.counts();
         assertThat(told("M-1"))
                 .containsExactly(
                         "2026-03-01 right: 9 Mar 2026 to 1 Apr 2026; awaiting retest, for the injury log too; baseline of 2"
@@ -171,7 +171,7 @@ class DeterminationHistoryServiceTest {
                 + " date '2025-06-01'");
         jdbc.update("update determination set rule_edition = 0 where ear = 'right'");
         clock.moveTo(TODAY.plusDays(1));
-        today.counts();
+        board.counts();
 
         assertThat(formerly.of("Y-1"))
                 .extracting(version -> version.basis().ruleEdition() + " "

@@ -40,7 +40,7 @@ final class Records {
         var builder = new Audiogram.Builder(LocalDate.parse(day), purpose);
         Arrays.stream(Frequency.values())
                 .forEach(frequency -> builder.set(Ear.LEFT, frequency, left).set(Ear.RIGHT, frequency, right));
-        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", TestConditions.NO_REPEAT);
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
         tests.add(new RecordedTest(tests.size(), 1, builder.build(), facts));
         return this;
     }

@@ -32,20 +32,49 @@ import org.springframework.stereotype.Service;
 import org.thresholdregister.MovableClock;
 import org.thresholdregister.RegisterTest;
 import org.thresholdregister.SignIn;
+import org.thresholdregister.audiograms.TestFacts;
+import org.thresholdregister.clinical.ClinicalService;
 import org.thresholdregister.core.aging.AgeCorrection;
+import org.thresholdregister.core.attenuation.AttenuationMethod;
+import org.thresholdregister.core.attenuation.ProtectorKind;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
+import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.clinical.ClinicalFacts;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.decision.Profession;
+import org.thresholdregister.core.employment.DatedEvent;
+import org.thresholdregister.core.employment.WorkEvent;
+import org.thresholdregister.core.validity.TestConditions;
+import org.thresholdregister.core.wording.Language;
+import org.thresholdregister.employment.PlantSale;
+import org.thresholdregister.employment.SalePreview;
+import org.thresholdregister.employment.SoldPlantService;
+import org.thresholdregister.employment.WorkingLifeService;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
 import org.thresholdregister.intake.ImportService;
 import org.thresholdregister.intake.Table;
 import org.thresholdregister.intake.TestImports;
+import org.thresholdregister.letters.LetterFilter;
+import org.thresholdregister.letters.LetterMethod;
+import org.thresholdregister.letters.LetterService;
+import org.thresholdregister.letters.LetterTextService;
+import org.thresholdregister.letters.TextPart;
+import org.thresholdregister.platform.documents.MediaType;
+import org.thresholdregister.platform.documents.NewDocument;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.Role;
+import org.thresholdregister.protection.Issue;
+import org.thresholdregister.protection.MethodChoice;
+import org.thresholdregister.protection.Plant;
+import org.thresholdregister.protection.ProtectorService;
+import org.thresholdregister.protection.TrainingService;
+import org.thresholdregister.protection.WearingService;
+import org.thresholdregister.protection.WorkerProtectionService;
 import org.thresholdregister.reports.SummaryService;
 import org.thresholdregister.roster.WorkerColumn;
 import org.thresholdregister.roster.WorkerFilter;
@@ -54,15 +83,20 @@ import org.thresholdregister.roster.WorkerService;
 import org.thresholdregister.rulesets.Holiday;
 import org.thresholdregister.rulesets.SiteRules;
 import org.thresholdregister.rulesets.SiteRulesService;
+import org.thresholdregister.testing.TestEntryService;
+import org.thresholdregister.testing.TypedTests;
 
 /** Who may call which service, and what a person of one site sees of another. */
 @RegisterTest
 class ServiceAccessTest {
 
     private static final Set<Role> NURSE_AND_OFFICER = EnumSet.of(NURSE, SAFETY_OFFICER);
+    private static final Set<Role> WHO_TESTS = EnumSet.of(NURSE);
+    private static final Set<Role> ONLY_NURSE = EnumSet.of(NURSE);
     private static final Set<Role> OFFICER = EnumSet.of(SAFETY_OFFICER);
     private static final Set<Role> WHO_SEES_COUNTS = EnumSet.of(NURSE, SAFETY_OFFICER, PLANT_MANAGER);
     private static final Set<Role> WHO_SEES_RULES = EnumSet.of(NURSE, SAFETY_OFFICER, ADMINISTRATOR);
+    private static final Set<Role> WHO_WRITES_TEXTS = EnumSet.of(NURSE, ADMINISTRATOR);
     private static final Set<Role> WHO_CHOOSES_RULES = EnumSet.of(ADMINISTRATOR);
     private static final Set<String> FEATURES = Set.of(
             "roster",
@@ -92,7 +126,13 @@ class ServiceAccessTest {
     private WorkerRecordService records;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
+
+    @Autowired
+    private BulkService bulk;
+
+    @Autowired
+    private EvidenceService evidence;
 
     @Autowired
     private ShiftReviewService shifts;
@@ -128,6 +168,36 @@ class ServiceAccessTest {
     private SiteRulesService siteRules;
 
     @Autowired
+    private LetterService letters;
+
+    @Autowired
+    private LetterTextService letterTexts;
+
+    @Autowired
+    private TestEntryService testEntry;
+
+    @Autowired
+    private WorkingLifeService lives;
+
+    @Autowired
+    private SoldPlantService soldPlants;
+
+    @Autowired
+    private ClinicalService clinical;
+
+    @Autowired
+    private ProtectorService protectors;
+
+    @Autowired
+    private WorkerProtectionService protection;
+
+    @Autowired
+    private WearingService wearing;
+
+    @Autowired
+    private TrainingService trainings;
+
+    @Autowired
     private TestImports files;
 
     private ImportPreview nothingNew;
@@ -153,13 +223,44 @@ class ServiceAccessTest {
         table.put("WorkerService.sites", new Access(NURSE_AND_OFFICER, workers::sites));
         table.put("WorkerService.departments", new Access(NURSE_AND_OFFICER, workers::departments));
         table.put("WorkerRecordService.open", new Access(NURSE_AND_OFFICER, () -> records.open("M-1")));
-        table.put("TodayService.counts", new Access(NURSE_AND_OFFICER, today::counts));
+        table.put("BoardService.counts", new Access(NURSE_AND_OFFICER, board::counts));
+        table.put("BoardService.news", new Access(NURSE_AND_OFFICER, board::news));
         table.put(
-                "TodayService.find",
+                "BoardService.find",
                 new Access(
                         NURSE_AND_OFFICER,
-                        () -> today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.DUE_DATE), 0, 10)));
-        table.put("TodayService.count", new Access(NURSE_AND_OFFICER, () -> today.count(FollowUpFilter.EVERYTHING)));
+                        () -> board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), 0, 10)));
+        table.put("BoardService.count", new Access(NURSE_AND_OFFICER, () -> board.count(BoardFilter.EVERYTHING)));
+        table.put("BoardService.ofTasks", new Access(NURSE_AND_OFFICER, () -> board.ofTasks(List.of(notice()))));
+        table.put("BoardService.ofWorker", new Access(NURSE_AND_OFFICER, () -> board.ofWorker("M-1")));
+        table.put(
+                "BoardService.download",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> board.download(
+                                BoardFilter.EVERYTHING, Order.ascending(BoardColumn.DUE_DATE), List.of(notice()))));
+        table.put(
+                "BulkService.settle",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> bulk.settle(
+                                List.of(notice()),
+                                new BulkService.Settlement(
+                                        MovableClock.FIRST_DAY,
+                                        "Ida Lock",
+                                        "",
+                                        new Evidence(Evidence.Means.POSTED, "", Optional.empty())))));
+        table.put(
+                "BulkService.book",
+                new Access(
+                        NURSE_AND_OFFICER, () -> bulk.book(List.of(notice()), MovableClock.FIRST_DAY, "Ida Lock", "")));
+        table.put(
+                "BulkService.postpone",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> bulk.postpone(List.of(notice()), MovableClock.FIRST_DAY.plusDays(1), "on leave")));
+        table.put("EvidenceService.ofWorker", new Access(NURSE_AND_OFFICER, () -> evidence.ofWorker("M-1")));
+        table.put("EvidenceService.file", new Access(NURSE_AND_OFFICER, () -> evidence.file("M-1", 0)));
         table.put(
                 "ShiftReviewService.find",
                 new Access(
@@ -205,6 +306,15 @@ class ServiceAccessTest {
         table.put(
                 "CompareService.compare",
                 new Access(NURSE_AND_OFFICER, () -> comparing.compare(2026, Optional.empty(), Way.USUAL, Way.USUAL)));
+        table.put("TestEntryService.open", new Access(WHO_TESTS, () -> testEntry.open("M-1", Optional.empty())));
+        table.put("TestEntryService.type", new Access(WHO_TESTS, () -> testEntry.type(-1, TypedTests.EMPTY)));
+        table.put("TestEntryService.look", new Access(WHO_TESTS, () -> testEntry.look(-1)));
+        table.put("TestEntryService.sign", new Access(WHO_TESTS, () -> testEntry.sign(-1, TypedTests.EMPTY)));
+        table.put("TestEntryService.discard", new Access(WHO_TESTS, () -> testEntry.discard(-1)));
+        table.put("TestEntryService.waiting", new Access(WHO_TESTS, testEntry::waiting));
+        table.put("WorkerRecordService.superseded", new Access(NURSE_AND_OFFICER, () -> records.superseded("M-1")));
+        table.put("TestEntryService.withdraw", new Access(WHO_TESTS, () -> testEntry.withdraw("M-1", -1, "wrong")));
+        table.put("WorkerRecordService.withOneMoreTest", new Access(WHO_TESTS, this::withOneMoreTest));
         table.put("SiteRulesService.chosen", new Access(WHO_SEES_RULES, siteRules::chosen));
         table.put("SiteRulesService.holidays", new Access(WHO_SEES_RULES, siteRules::holidays));
         table.put(
@@ -244,10 +354,156 @@ class ServiceAccessTest {
         table.put("ImportRuns.start", new Access(NURSE_AND_OFFICER, () -> importRuns.start(nothingNew)));
         table.put("ImportRuns.current", new Access(NURSE_AND_OFFICER, importRuns::current));
         table.put("ImportRuns.dismiss", new Access(NURSE_AND_OFFICER, importRuns::dismiss));
+        table.put("LetterService.waiting", new Access(NURSE_AND_OFFICER, letters::waiting));
+        table.put("LetterService.print", new Access(EnumSet.of(NURSE), () -> letters.print(List.of())));
+        table.put(
+                "LetterService.printed", new Access(NURSE_AND_OFFICER, () -> letters.printed(LetterFilter.EVERYTHING)));
+        table.put("LetterService.ofWorker", new Access(NURSE_AND_OFFICER, () -> letters.ofWorker("M-1")));
+        table.put("LetterService.reprint", new Access(NURSE_AND_OFFICER, () -> letters.reprint(List.of())));
+        table.put(
+                "LetterService.markGiven",
+                new Access(
+                        EnumSet.of(NURSE),
+                        () -> letters.markGiven(List.of(), MovableClock.FIRST_DAY, LetterMethod.POST)));
+        table.put("LetterTextService.sites", new Access(WHO_WRITES_TEXTS, letterTexts::sites));
+        table.put(
+                "LetterTextService.text",
+                new Access(WHO_WRITES_TEXTS, () -> letterTexts.text("Mill", Language.ENGLISH, TextPart.LETTERHEAD)));
+        table.put(
+                "LetterTextService.save",
+                new Access(
+                        WHO_WRITES_TEXTS,
+                        () -> letterTexts.save("Mill", Language.ENGLISH, TextPart.LETTERHEAD, "The mill")));
+        table.put(
+                "LetterTextService.problems",
+                new Access(WHO_WRITES_TEXTS, () -> letterTexts.problems(TextPart.LETTERHEAD, "The mill")));
+        table.put(
+                "LetterTextService.backToStandard",
+                new Access(
+                        WHO_WRITES_TEXTS,
+                        () -> letterTexts.backToStandard("Mill", Language.ENGLISH, TextPart.LETTERHEAD)));
+        table.put(
+                "LetterTextService.preview",
+                new Access(
+                        WHO_WRITES_TEXTS,
+                        () -> letterTexts.preview("Mill", Language.ENGLISH, TextPart.LETTERHEAD, "The mill")));
         table.put("SummaryService.years", new Access(WHO_SEES_COUNTS, summaries::years));
         table.put("SummaryService.report", new Access(WHO_SEES_COUNTS, () -> summaries.report(2026)));
         table.put("SummaryService.workbook", new Access(WHO_SEES_COUNTS, () -> summaries.workbook(2026)));
+        addWorkingLives(table);
+        addClinicalPart(table);
+        addProtection(table);
         return table;
+    }
+
+    private void addWorkingLives(Map<String, Access> table) {
+        var returned = new DatedEvent(MovableClock.FIRST_DAY, new WorkEvent.Returned());
+        table.put("WorkingLifeService.of", new Access(NURSE_AND_OFFICER, () -> lives.of("M-1")));
+        table.put(
+                "WorkingLifeService.enter",
+                new Access(NURSE_AND_OFFICER, () -> lives.enter("M-1", returned, "", false)));
+        table.put(
+                "WorkingLifeService.correct",
+                new Access(NURSE_AND_OFFICER, () -> lives.correct("M-1", returned, Optional.empty(), "slip", false)));
+        table.put("SoldPlantService.sales", new Access(NURSE_AND_OFFICER, soldPlants::sales));
+        table.put("SoldPlantService.sites", new Access(OFFICER, soldPlants::sites));
+        table.put(
+                "SoldPlantService.preview",
+                new Access(OFFICER, () -> soldPlants.preview("Mill", MovableClock.FIRST_DAY, "Larkmoor Glass")));
+        table.put(
+                "SoldPlantService.transfer",
+                new Access(
+                        OFFICER,
+                        () -> soldPlants.transfer(new SalePreview(
+                                "Mill", MovableClock.FIRST_DAY, "Larkmoor Glass", List.of(), List.of()))));
+        table.put(
+                "SoldPlantService.handOver",
+                new Access(
+                        OFFICER,
+                        () -> soldPlants.handOver(0, new PlantSale.HandOver(MovableClock.FIRST_DAY, "Ines Falk", ""))));
+    }
+
+    private void addClinicalPart(Map<String, Access> table) {
+        LocalDate day = MovableClock.FIRST_DAY;
+        table.put("ClinicalService.of", new Access(ONLY_NURSE, () -> clinical.of("M-1")));
+        table.put("ClinicalService.worker", new Access(ONLY_NURSE, () -> clinical.worker("M-1")));
+        table.put(
+                "ClinicalService.enter",
+                new Access(ONLY_NURSE, () -> clinical.enter("M-1", day, ClinicalFacts.NOTHING, "")));
+        table.put("ClinicalService.draft", new Access(ONLY_NURSE, () -> clinical.draft("M-1", 1)));
+        table.put(
+                "ClinicalService.keepDraft",
+                new Access(ONLY_NURSE, () -> clinical.keepDraft("M-1", 1, ClinicalFacts.NOTHING)));
+        table.put(
+                "ClinicalService.refuse",
+                new Access(ONLY_NURSE, () -> clinical.refuse("M-1", day, "No time", Optional.empty())));
+        table.put(
+                "ClinicalService.takeBackRefusal",
+                new Access(ONLY_NURSE, () -> clinical.takeBackRefusal("M-1", 0, "slip")));
+        table.put("ClinicalService.refusalForm", new Access(ONLY_NURSE, () -> clinical.refusalForm("M-1")));
+        table.put("ClinicalService.signedSheet", new Access(ONLY_NURSE, () -> clinical.signedSheet("M-1", 0)));
+    }
+
+    private void withOneMoreTest() {
+        var test = new Audiogram.Builder(MovableClock.FIRST_DAY, TestPurpose.OTHER).build();
+        var facts = new TestFacts(Optional.empty(), Optional.empty(), "", "", "", "", "", TestConditions.NO_REPEAT);
+        records.withOneMoreTest("M-1", test, facts, Optional.empty());
+    }
+
+    private void addProtection(Map<String, Access> table) {
+        var issue = Plant.issue(0, "");
+        var end = new Issue.End(MovableClock.FIRST_DAY, Issue.How.LOST);
+        var product = Plant.product("Mill", "", ProtectorKind.MUFF, 20);
+        var session = Plant.session(MovableClock.FIRST_DAY);
+        var sheet = new NewDocument("sheet.pdf", MediaType.PDF, new byte[0]);
+        table.put("ProtectorService.catalogue", new Access(NURSE_AND_OFFICER, protectors::catalogue));
+        table.put("ProtectorService.methods", new Access(NURSE_AND_OFFICER, protectors::methods));
+        table.put("ProtectorService.add", new Access(ONLY_NURSE, () -> protectors.add(product)));
+        table.put("ProtectorService.retire", new Access(ONLY_NURSE, () -> protectors.retire(0, "")));
+        table.put(
+                "ProtectorService.choose",
+                new Access(
+                        ONLY_NURSE,
+                        () -> protectors.choose(
+                                new MethodChoice("Mill", AttenuationMethod.ALL.getFirst(), "as measured"))));
+        table.put("WorkerProtectionService.of", new Access(NURSE_AND_OFFICER, () -> protection.of("M-1")));
+        table.put("WorkerProtectionService.open", new Access(NURSE_AND_OFFICER, () -> protection.open("M-1")));
+        table.put("WorkerProtectionService.choices", new Access(NURSE_AND_OFFICER, () -> protection.choices("M-1")));
+        table.put("WorkerProtectionService.issue", new Access(ONLY_NURSE, () -> protection.issue("M-1", issue)));
+        table.put("WorkerProtectionService.end", new Access(ONLY_NURSE, () -> protection.end("M-1", 0, end)));
+        table.put(
+                "WorkerProtectionService.withdrawIssue",
+                new Access(ONLY_NURSE, () -> protection.withdrawIssue("M-1", 0, "a mistake")));
+        table.put(
+                "WorkerProtectionService.addFitTest",
+                new Access(ONLY_NURSE, () -> protection.addFitTest("M-1", Plant.fitTest(0, "", 20), Optional.empty())));
+        table.put(
+                "WorkerProtectionService.withdrawFitTest",
+                new Access(ONLY_NURSE, () -> protection.withdrawFitTest("M-1", 0, "a mistake")));
+        table.put("WorkerProtectionService.report", new Access(NURSE_AND_OFFICER, () -> protection.report("M-1", 0)));
+        table.put("WearingService.mustWear", new Access(NURSE_AND_OFFICER, wearing::mustWear));
+        table.put("WearingService.owedAfterShift", new Access(NURSE_AND_OFFICER, wearing::owedAfterShift));
+        table.put("TrainingService.due", new Access(NURSE_AND_OFFICER, trainings::due));
+        table.put(
+                "TrainingService.people",
+                new Access(NURSE_AND_OFFICER, () -> trainings.people("Mill", Optional.empty())));
+        table.put("TrainingService.sessions", new Access(NURSE_AND_OFFICER, trainings::sessions));
+        table.put("TrainingService.session", new Access(NURSE_AND_OFFICER, () -> trainings.session(0)));
+        table.put("TrainingService.add", new Access(NURSE_AND_OFFICER, () -> trainings.add(session, List.of("M-1"))));
+        table.put(
+                "TrainingService.addAttendants",
+                new Access(NURSE_AND_OFFICER, () -> trainings.addAttendants(0, List.of("M-1"))));
+        table.put(
+                "TrainingService.withdrawAttendance",
+                new Access(NURSE_AND_OFFICER, () -> trainings.withdrawAttendance(0, 0, "a mistake")));
+        table.put("TrainingService.keepSheet", new Access(NURSE_AND_OFFICER, () -> trainings.keepSheet(0, sheet)));
+        table.put("TrainingService.signedSheet", new Access(NURSE_AND_OFFICER, () -> trainings.signedSheet(0)));
+        table.put("TrainingService.sheetToSign", new Access(NURSE_AND_OFFICER, () -> trainings.sheetToSign(0)));
+        table.put(
+                "TrainingService.sheetOfDue",
+                new Access(
+                        NURSE_AND_OFFICER,
+                        () -> trainings.sheetOfDue("Mill", Optional.empty(), MovableClock.FIRST_DAY)));
     }
 
     private static ProposalAnswer acceptance() {
@@ -259,6 +515,10 @@ class ServiceAccessTest {
                 "Dr. Vale",
                 Optional.of(Profession.PHYSICIAN),
                 "as found");
+    }
+
+    private static TaskKey notice() {
+        return new TaskKey("M-1", TaskKind.NOTICE, LocalDate.of(2026, 3, 1), Ears.RIGHT);
     }
 
     private static Decision decision(DecisionKind kind) {
@@ -351,10 +611,14 @@ class ServiceAccessTest {
                 .toList();
     }
 
+    private List<BoardRow> wholeBoard() {
+        return board.find(BoardFilter.EVERYTHING, Order.ascending(BoardColumn.WORKER_ID), 0, 100);
+    }
+
     private List<String> allFollowUps() {
-        return today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.WORKER_ID), 0, 20).stream()
-                .map(FollowUpRow::workerId)
-                .distinct()
+        return wholeBoard().stream()
+                .filter(BoardRow.OfTask.class::isInstance)
+                .map(row -> ((BoardRow.OfTask) row).workerId())
                 .toList();
     }
 
@@ -381,12 +645,14 @@ class ServiceAccessTest {
             assertThat(records.open("M-1")).isPresent();
             assertThat(records.open("Y-1")).isEmpty();
             assertThat(records.open("N-1")).isEmpty();
-            assertThat(allFollowUps()).containsExactly("M-1");
-            assertThat(today.count(FollowUpFilter.EVERYTHING)).isEqualTo(3);
-            assertThat(List.of(FollowUpState.values()).stream()
-                            .mapToInt(today.counts()::of)
+            assertThat(allFollowUps()).hasSize(3).containsOnly("M-1");
+            assertThat(wholeBoard()).extracting(BoardRow::site).containsOnly("Mill");
+            assertThat(board.count(BoardFilter.EVERYTHING))
+                    .isEqualTo(wholeBoard().size());
+            assertThat(List.of(DueState.values()).stream()
+                            .mapToInt(board.counts()::of)
                             .sum())
-                    .isEqualTo(3);
+                    .isEqualTo(wholeBoard().size());
             assertThat(allShifts()).containsExactly("M-1");
             assertThat(shifts.count(ShiftFilter.ofYear(2025))).isZero();
             assertThat(decisions.enter(

@@ -26,7 +26,7 @@ class SiteRulesJudgingTest {
     private SiteRulesService rules;
 
     @Autowired
-    private TodayService today;
+    private BoardService board;
 
     @Autowired
     private WorkerRecordService records;
@@ -53,7 +53,7 @@ class SiteRulesJudgingTest {
 
     private List<Map<String, Object>> determinations(String workerId) {
         SignIn.as(Role.NURSE);
-        today.counts();
+        board.counts();
         return jdbc.queryForList(
                 "select d.test_date, d.rule_set, d.outcome, d.recordable, d.notify_by from determination d join worker w"
                         + " on w.id = d.worker_id where w.worker_id = ? and d.ear = 'left' order by d.test_date",

@@ -112,7 +112,8 @@ class StoredJudgementTest {
         });
         List<String> keptFollowUps = jdbc.query(
                 "select w.worker_id, f.kind, f.due_date, f.test_date, f.ears from follow_up f"
-                        + " join worker w on w.id = f.worker_id",
+                        + " join worker w on w.id = f.worker_id where f.kind in"
+                        + " ('retest', 'notice', 'record', 'annual-test', 'baseline-test')",
                 (row, number) -> "%s %s %s %s %s"
                         .formatted(
                                 row.getString(1),

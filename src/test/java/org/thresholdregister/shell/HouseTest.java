@@ -183,7 +183,7 @@ class HouseTest extends BrowserTest {
         page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
 
         assertThat(page().getByText("Sign out")).isHidden();
-        assertThat(page().locator("vaadin-side-nav")).isHidden();
+        assertThat(page().locator(".tr-menu")).isHidden();
         assertThat(page().locator(".tr-printed-by")).containsText("Health record.");
         assertThat(page().locator(".tr-printed-by")).containsText("by Demo nurse.");
         assertThat(page().locator(".tr-page .tr-caution")).isVisible();

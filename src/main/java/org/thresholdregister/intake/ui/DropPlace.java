@@ -22,6 +22,7 @@ import org.thresholdregister.intake.UploadTooLargeException;
 import org.thresholdregister.intake.UploadedFile;
 import org.thresholdregister.platform.ui.Downloads;
 import org.thresholdregister.platform.ui.SheetCsv;
+import org.thresholdregister.platform.ui.UploadWords;
 
 /** Where a file of one kind is dropped or chosen. It takes one; another is taken once that is removed. */
 class DropPlace extends Div {
@@ -112,32 +113,9 @@ class DropPlace extends Div {
     }
 
     private static UploadI18N words() {
-        return new UploadI18N()
-                .setDropFiles(
-                        new UploadI18N.DropFiles().setOne("or drop it here").setMany("or drop it here"))
-                .setError(new UploadI18N.Error()
-                        .setTooManyFiles("One file has its place here. Remove the one that is there first.")
-                        .setFileIsTooBig("It is larger than " + ImportService.MOST_BYTES / (1 << 20)
-                                + " MB. Split it, and import the roster first.")
-                        .setIncorrectFileType("It is no CSV file."))
-                .setFile(new UploadI18N.File()
-                        .setRemove("Remove")
-                        .setRetry("Try again")
-                        .setStart("Start"))
-                .setUploading(new UploadI18N.Uploading()
-                        .setStatus(new UploadI18N.Uploading.Status()
-                                .setConnecting("On its way")
-                                .setProcessing("Arriving")
-                                .setStalled("Held up")
-                                .setHeld("Waiting"))
-                        .setRemainingTime(new UploadI18N.Uploading.RemainingTime()
-                                .setPrefix("time left: ")
-                                .setUnknown("time left not known"))
-                        .setError(new UploadI18N.Uploading.Error()
-                                .setServerUnavailable("The register could not be reached. Try again.")
-                                .setUnexpectedServerError("It could not be taken. Try again.")
-                                .setForbidden("It was not taken.")
-                                .setFileTooLarge("It was not taken, since it is too large.")))
-                .setUnits(List.of("bytes", "kB", "MB", "GB"));
+        return UploadWords.forOneFile(
+                "It is larger than " + ImportService.MOST_BYTES / (1 << 20)
+                        + " MB. Split it, and import the roster first.",
+                "It is no CSV file.");
     }
 }

@@ -18,6 +18,12 @@ public final class SearchText {
         return MARKS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
     }
 
+    /** Whether a text holds each of the typed words. */
+    public static boolean matches(String text, String typed) {
+        String folded = fold(text);
+        return words(typed).stream().allMatch(folded::contains);
+    }
+
     /** The words of what a person typed, folded. */
     static List<String> words(String typed) {
         String folded = fold(typed).strip();

@@ -8,12 +8,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Stores a constant as the word that files use for it. */
-abstract class WordConverter<E extends Enum<E>> implements AttributeConverter<@Nullable E, @Nullable String> {
+public abstract class WordConverter<E extends Enum<E>> implements AttributeConverter<@Nullable E, @Nullable String> {
 
     private final Function<E, String> word;
     private final Map<String, E> byWord;
 
-    WordConverter(Class<E> type, Function<E, String> word) {
+    protected WordConverter(Class<E> type, Function<E, String> word) {
         this.word = word;
         this.byWord = Arrays.stream(type.getEnumConstants()).collect(Collectors.toUnmodifiableMap(word, e -> e));
     }

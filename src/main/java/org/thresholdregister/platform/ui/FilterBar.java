@@ -1,6 +1,7 @@
 package org.thresholdregister.platform.ui;
 
 import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
@@ -10,6 +11,7 @@ import com.vaadin.flow.function.SerializableRunnable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.thresholdregister.platform.query.SearchText;
 
 /**
  * The fields that narrow a list down. A choice leads to the page's address with that choice, so that the address always
@@ -50,7 +52,12 @@ public class FilterBar extends Div {
 
     /** Adds a choice of names, where an empty name stands for those without one; no choice shows all. */
     public FilterBar names(String name, String label, List<String> names) {
-        ComboBox<String> field = field(label, names, Place::name);
+        return words(name, label, names, Place::name);
+    }
+
+    /** Adds a choice of values that stand in the address as they are; no choice shows all. */
+    public FilterBar words(String name, String label, List<String> values, SerializableFunction<String, String> words) {
+        ComboBox<String> field = field(label, values, words);
         clearable(field);
         onChoice(field, choice -> shown.with(name, choice));
         fields.add(parameters -> field.setValue(parameters.text(name).orElse(null)));
@@ -62,6 +69,20 @@ public class FilterBar extends Div {
         ComboBox<Integer> field = field(label, years, year -> Integer.toString(year));
         onChoice(field, choice -> shown.with(name, choice.map(year -> Integer.toString(year))));
         fields.add(parameters -> field.setValue(parameters.year(name).orElse(unlessGiven)));
+        return this;
+    }
+
+    /** Adds a day; none shows all. */
+    public FilterBar day(String name, String label) {
+        DatePicker field = DayField.labelled(label);
+        field.setClearButtonVisible(true);
+        add(field);
+        field.addValueChangeListener(event -> {
+            if (event.isFromClient()) {
+                goTo(shown.withDay(name, Optional.ofNullable(event.getValue())));
+            }
+        });
+        fields.add(parameters -> field.setValue(parameters.day(name).orElse(null)));
         return this;
     }
 
@@ -79,7 +100,9 @@ public class FilterBar extends Div {
     private <T> ComboBox<T> field(String label, List<T> values, SerializableFunction<T, String> words) {
         var field = new ComboBox<T>(label, values);
         field.setItemLabelGenerator(words::apply);
+        field.setAllowCustomValue(true);
         add(field);
+        fields.add(parameters -> field.setInvalid(false));
         return field;
     }
 
@@ -91,9 +114,31 @@ public class FilterBar extends Div {
     private <T> void onChoice(ComboBox<T> field, SerializableFunction<Optional<T>, FilterParameters> changed) {
         field.addValueChangeListener(event -> {
             if (event.isFromClient()) {
-                var address = changed.apply(Optional.ofNullable(event.getValue()));
-                field.getUI().ifPresent(ui -> ui.navigate(route, address.toQueryParameters()));
+                goTo(changed.apply(Optional.ofNullable(event.getValue())));
             }
         });
+        field.addCustomValueSetListener(event -> {
+            List<T> meant = meant(field, event.getDetail());
+            if (meant.size() == 1) {
+                goTo(changed.apply(Optional.of(meant.getFirst())));
+            } else {
+                field.setErrorMessage((meant.isEmpty() ? "None is called \u201c" : "Several begin like \u201c")
+                        + event.getDetail() + "\u201d. Nothing is filtered by it; choose one from the list.");
+                field.setInvalid(true);
+            }
+        });
+    }
+
+    /** The choices that somebody who has typed this half may mean. */
+    private static <T> List<T> meant(ComboBox<T> field, String typed) {
+        return field.getListDataView()
+                .getItems()
+                .filter(value ->
+                        SearchText.matches(field.getItemLabelGenerator().apply(value), typed))
+                .toList();
+    }
+
+    private void goTo(FilterParameters address) {
+        getUI().ifPresent(ui -> ui.navigate(route, address.toQueryParameters()));
     }
 }

@@ -5,12 +5,15 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.QueryParameters;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.thresholdregister.platform.query.Order;
 
 /**
  * The filter of a list as the address carries it, so that it can be sent to a colleague. Constants stand in lower case
@@ -18,6 +21,9 @@ import java.util.stream.Stream;
  * not filtered as asked.
  */
 public final class FilterParameters {
+
+    private static final String ORDER = "order";
+    private static final String DESCENDING = "-descending";
 
     public static final FilterParameters NONE = new FilterParameters(Map.of());
 
@@ -73,6 +79,43 @@ public final class FilterParameters {
             }
             return Integer.valueOf(given);
         });
+    }
+
+    /** @throws NotFoundException where the value is no date as files have it */
+    public Optional<LocalDate> day(String name) {
+        return text(name).map(given -> {
+            try {
+                return LocalDate.parse(given);
+            } catch (DateTimeParseException e) {
+                throw new NotFoundException("no date");
+            }
+        });
+    }
+
+    public FilterParameters withDay(String name, Optional<LocalDate> day) {
+        return with(name, day.map(Dates::inFile));
+    }
+
+    /**
+     * How a list is ordered: {@code order=due-date} or {@code order=due-date-descending}.
+     *
+     * @throws NotFoundException where the list has no such column
+     */
+    public <C extends Enum<C>> Optional<Order<C>> order(Class<C> columns) {
+        return text(ORDER).map(given -> {
+            boolean descending = given.endsWith(DESCENDING);
+            String column = descending ? given.substring(0, given.length() - DESCENDING.length()) : given;
+            return new Order<>(
+                    Stream.of(columns.getEnumConstants())
+                            .filter(constant -> word(constant).equals(column))
+                            .findFirst()
+                            .orElseThrow(() -> new NotFoundException("no such order")),
+                    descending);
+        });
+    }
+
+    public FilterParameters withOrder(Optional<? extends Order<?>> order) {
+        return with(ORDER, order.map(some -> word(some.column()) + (some.descending() ? DESCENDING : "")));
     }
 
     public QueryParameters toQueryParameters() {

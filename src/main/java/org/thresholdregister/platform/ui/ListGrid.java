@@ -4,6 +4,7 @@ import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.grid.Grid;
+import com.vaadin.flow.component.grid.GridSortOrder;
 import com.vaadin.flow.component.grid.GridVariant;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
@@ -13,10 +14,15 @@ import com.vaadin.flow.data.provider.SortDirection;
 import com.vaadin.flow.data.renderer.LitRenderer;
 import com.vaadin.flow.function.SerializableConsumer;
 import com.vaadin.flow.function.SerializableFunction;
+import com.vaadin.flow.function.SerializablePredicate;
+import com.vaadin.flow.router.NotFoundException;
 import java.io.Serializable;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import org.thresholdregister.platform.query.Order;
 
 /**
@@ -64,6 +70,8 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     private final Select<String> order = new Select<>();
     private final Map<String, Order<C>> orders;
     private final Paragraph printNote = new Paragraph();
+    private Optional<String> route = Optional.empty();
+    private FilterParameters shown = FilterParameters.NONE;
 
     /**
      * @param name what the list is of, for those who do not see it
@@ -91,6 +99,7 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
             if (event.isFromClient()) {
                 grid.sort(List.of());
                 grid.getDataProvider().refreshAll();
+                toAddress();
             }
         });
         grid.addClassName("tr-grid");
@@ -104,6 +113,7 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
         grid.addSortListener(event -> {
             if (event.isFromClient()) {
                 order.setValue(event.getSortOrder().isEmpty() ? firstOrder() : null);
+                toAddress();
             }
         });
         grid.addItemClickListener(event -> UI.getCurrent().navigate(opens.apply(event.getItem())));
@@ -114,6 +124,63 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
     /** The field that orders the list, to stand beside those that filter it. */
     public Component order() {
         return order;
+    }
+
+    /** Has the address of the page say how the list is ordered. */
+    public ListGrid<T, C> orderedByAddress(String pageRoute) {
+        route = Optional.of(pageRoute);
+        return this;
+    }
+
+    /** Orders the list as the address says; as at the start where it says nothing. */
+    public void show(FilterParameters parameters) {
+        shown = parameters;
+        Order<C> now = parameters.order(columns).orElseGet(this::startOrder);
+        order.setValue(orders.entrySet().stream()
+                .filter(entry -> now.equals(entry.getValue()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null));
+        SortDirection direction = now.descending() ? SortDirection.DESCENDING : SortDirection.ASCENDING;
+        grid.sort(grid.getColumns().stream()
+                .filter(column -> column.getSortOrder(direction)
+                        .anyMatch(sort -> sort.getSorted().equals(now.column().name())))
+                .limit(1)
+                .map(column -> new GridSortOrder<>(column, direction))
+                .toList());
+        if (order.isEmpty() && grid.getSortOrder().isEmpty()) {
+            throw new NotFoundException("the list is not ordered by this");
+        }
+    }
+
+    /** How the list is ordered now. */
+    public Order<C> ordered() {
+        return orderOf(grid.getSortOrder().stream()
+                .flatMap(sort -> sort.getSorted().getSortOrder(sort.getDirection()))
+                .toList());
+    }
+
+    /** Lets rows be chosen, by pointer or by the space bar. */
+    public ListGrid<T, C> choosable(SerializableConsumer<Set<T>> changed) {
+        grid.setSelectionMode(Grid.SelectionMode.MULTI);
+        grid.addSelectionListener(event -> changed.accept(event.getAllSelectedItems()));
+        return this;
+    }
+
+    /** The rows that are chosen. */
+    public Set<T> chosen() {
+        return grid.getSelectedItems();
+    }
+
+    /** Chooses these rows and no others. */
+    public void choose(Collection<T> rows) {
+        grid.asMultiSelect().setValue(Set.copyOf(rows));
+    }
+
+    /** Marks the rows of which this is true, so that the eye finds them. */
+    public ListGrid<T, C> marked(SerializablePredicate<T> rows) {
+        grid.setPartNameGenerator(row -> rows.test(row) ? "marked" : null);
+        return this;
     }
 
     /** Shows this many rows, fetched as they are needed. */
@@ -135,6 +202,14 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
         grid.getElement().executeJs(LET_ROWS_FLOW_ON_PAPER);
     }
 
+    private void toAddress() {
+        route.ifPresent(path -> {
+            Order<C> now = ordered();
+            shown = shown.withOrder(now.equals(startOrder()) ? Optional.empty() : Optional.of(now));
+            getUI().ifPresent(ui -> ui.navigate(path, shown.toQueryParameters()));
+        });
+    }
+
     private Order<C> orderOf(List<QuerySortOrder> byHeading) {
         if (!byHeading.isEmpty()) {
             QuerySortOrder first = byHeading.getFirst();
@@ -143,6 +218,10 @@ public class ListGrid<T, C extends Enum<C>> extends Div {
         }
         String chosen = order.getOptionalValue().orElseGet(this::firstOrder);
         return Objects.requireNonNull(orders.get(chosen));
+    }
+
+    private Order<C> startOrder() {
+        return Objects.requireNonNull(orders.get(firstOrder()));
     }
 
     private String firstOrder() {

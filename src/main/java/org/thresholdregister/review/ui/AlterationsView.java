@@ -4,6 +4,8 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
@@ -16,6 +18,7 @@ import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.platform.ui.Dates;
 import org.thresholdregister.platform.ui.EmptyHint;
+import org.thresholdregister.platform.ui.FilterParameters;
 import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.ListCell;
@@ -32,7 +35,7 @@ import org.thresholdregister.review.EarFinding;
 @Route(AlterationsView.ROUTE)
 @PageTitle("Changed after a notice or an entry · Threshold Register")
 @RolesAllowed({Roles.NURSE, Roles.SAFETY_OFFICER})
-class AlterationsView extends Div implements HealthRecordPage {
+class AlterationsView extends Div implements HealthRecordPage, BeforeEnterObserver {
 
     static final String ROUTE = "changed-after";
 
@@ -51,12 +54,18 @@ class AlterationsView extends Div implements HealthRecordPage {
                 orders(),
                 row -> Paths.worker(row.workerId()),
                 this::ask);
+        list.orderedByAddress(ROUTE);
         var caution =
                 new Paragraph("What was sent or recorded stands as it was. Whether the worker is told anew, an entry"
                         + " is made or one is lined out, a person decides.");
         caution.addClassName("tr-caution");
         add(new H1("Changed after a notice or an entry"), lead, caution, result, list.order(), list, empty);
         refresh();
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        list.show(FilterParameters.of(event.getLocation()));
     }
 
     /** {@code 3 determinations have changed after a notice was given or a case recorded: a person decides.} */

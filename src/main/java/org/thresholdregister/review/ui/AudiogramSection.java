@@ -5,20 +5,13 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.NativeTable;
-import com.vaadin.flow.component.html.NativeTableCell;
-import com.vaadin.flow.component.html.NativeTableHeaderCell;
-import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.dom.Element;
 import org.thresholdregister.core.audiometry.Ear;
-import org.thresholdregister.core.judging.Determination;
-import org.thresholdregister.core.shift.ThresholdShift;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.drawing.AudiogramSvg;
-import org.thresholdregister.drawing.AudiogramTable;
 import org.thresholdregister.review.FindingWords;
 import org.thresholdregister.review.TestStory;
 
@@ -61,7 +54,7 @@ class AudiogramSection extends Section {
 
     private void show() {
         TestStory story = choice.chosen();
-        AudiogramComparison comparison = comparison(story);
+        AudiogramComparison comparison = story.comparison();
         reader.setProperty("innerHTML", AudiogramSvg.forScreen(comparison));
         words.removeAll();
         words.add(new Paragraph(story.name() + "."));
@@ -69,31 +62,9 @@ class AudiogramSection extends Section {
             words.add(told(story, ear));
         }
         numbers.removeAll();
-        numbers.add(table(AudiogramTable.of(comparison)));
+        numbers.add(new NumbersTable("The same numbers", comparison));
         earlier.setEnabled(!choice.isFirst());
         later.setEnabled(!choice.isLast());
-    }
-
-    private static AudiogramComparison comparison(TestStory story) {
-        AudiogramComparison comparison = AudiogramComparison.of(story.audiogram());
-        for (Ear ear : Ear.values()) {
-            Determination determination = story.of(ear).orElse(null);
-            if (determination instanceof Determination.BaselineTest) {
-                comparison = comparison.withBaseline(ear, story.audiogram());
-            } else if (determination != null) {
-                comparison = withBaseline(comparison, ear, determination);
-            }
-        }
-        return comparison;
-    }
-
-    private static AudiogramComparison withBaseline(
-            AudiogramComparison comparison, Ear ear, Determination determination) {
-        return determination
-                .shift()
-                .map(ThresholdShift::earlier)
-                .map(baseline -> comparison.withBaseline(ear, baseline))
-                .orElse(comparison);
     }
 
     private static Component told(TestStory story, Ear ear) {
@@ -101,35 +72,5 @@ class AudiogramSection extends Section {
                 .map(determination -> ". " + FindingWords.means(determination) + ".")
                 .orElse(".");
         return new Paragraph(new EarName(ear), new Span(": " + story.finding(ear) + means));
-    }
-
-    private static NativeTable table(AudiogramTable numbers) {
-        var table = new NativeTable();
-        table.addClassNames("tr-table", "tr-audiogram-numbers");
-        table.setCaptionText("The same numbers, " + AudiogramTable.UNIT);
-        var head = new NativeTableRow(heading(AudiogramTable.FREQUENCY_HEADING, "col"));
-        numbers.columns().forEach(column -> head.add(heading(column.heading(), "col")));
-        table.getHead().add(head);
-        var body = table.addBody();
-        for (AudiogramTable.Row row : numbers.rows()) {
-            var line =
-                    new NativeTableRow(heading(Integer.toString(row.frequency().hertz()), "row"));
-            row.cells().forEach(cell -> line.add(figure(cell)));
-            body.add(line);
-        }
-        return table;
-    }
-
-    private static NativeTableHeaderCell heading(String words, String scope) {
-        var cell = new NativeTableHeaderCell(words);
-        cell.getElement().setAttribute("scope", scope);
-        cell.addClassName("tr-figures");
-        return cell;
-    }
-
-    private static NativeTableCell figure(String words) {
-        var cell = new NativeTableCell(words);
-        cell.addClassName("tr-figures");
-        return cell;
     }
 }

@@ -11,11 +11,10 @@ import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.function.SerializableFunction;
+import com.vaadin.flow.function.SerializableBiFunction;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -28,8 +27,10 @@ import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.wording.CaseWords;
 import org.thresholdregister.core.wording.Words;
+import org.thresholdregister.platform.ui.DayField;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
+import org.thresholdregister.review.Evidence;
 import org.thresholdregister.review.TestStory;
 
 /** Asks for a decision about one of a worker's tests until it can be taken down. */
@@ -38,9 +39,10 @@ class DecisionDialog extends Dialog {
     private final Select<DecisionKind> kind = new Select<>();
     private final RadioButtonGroup<Ears> ears = new RadioButtonGroup<>("Ears");
     private final Select<LocalDate> test = new Select<>();
-    private final DatePicker date = new DatePicker("Day on which it was decided or done");
+    private final DatePicker date = DayField.labelled("Day on which it was decided or done");
     private final TextField by = new TextField("Decided or done by");
     private final TextArea reason = new TextArea("Reason");
+    private final EvidenceFields evidence = new EvidenceFields();
     private final Paragraph problem = new Paragraph();
     private final transient WorkerCases cases;
     private boolean earsWereChosen;
@@ -59,7 +61,7 @@ class DecisionDialog extends Dialog {
             WorkerCases cases,
             LocalDate today,
             String userName,
-            SerializableFunction<Decision, DecisionResult> enter) {
+            SerializableBiFunction<Decision, Optional<Evidence>, DecisionResult> enter) {
         this.cases = cases;
         setHeaderTitle("Enter a decision");
         setCloseOnOutsideClick(false);
@@ -69,6 +71,7 @@ class DecisionDialog extends Dialog {
         kind.setItemLabelGenerator(item -> Words.capitalised(Words.decision(item)));
         kind.addValueChangeListener(change -> {
             reason.setHelperText(reasonHint(change.getValue()));
+            askForEvidence(change.getValue());
             proposeEars();
         });
         ears.setItems(Ears.values());
@@ -76,8 +79,6 @@ class DecisionDialog extends Dialog {
         ears.addValueChangeListener(change -> earsWereChosen |= change.isFromClient());
         offerTests(stories, draft.testDate());
         test.addValueChangeListener(change -> proposeEars());
-        date.setLocale(Locale.ENGLISH);
-        date.setI18n(new DatePicker.DatePickerI18n().setDateFormats("d MMM yyyy", "yyyy-MM-dd"));
         date.setValue(today);
         by.setValue(userName);
         by.setMaxLength(DecisionService.LONGEST_BY);
@@ -87,7 +88,8 @@ class DecisionDialog extends Dialog {
         problem.addClassName("tr-message");
         problem.setVisible(false);
         List.<HasSize>of(kind, test, date, by, reason).forEach(HasSize::setWidthFull);
-        add(kind, ears, test, date, by, reason, problem);
+        askForEvidence(null);
+        add(kind, ears, test, date, by, reason, evidence, problem);
         var save = new Button("Enter", click -> save(enter));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         getFooter().add(new Button("Cancel", click -> close()), save);
@@ -113,6 +115,28 @@ class DecisionDialog extends Dialog {
         }
     }
 
+    /** What was done may be shown; a notice has to be. What is decided about a test itself stands by its reason. */
+    private void askForEvidence(@Nullable DecisionKind chosen) {
+        evidence.setVisible(chosen != null
+                && switch (chosen) {
+                    case INVALID_TEST, BASELINE, BASELINE_KEPT -> false;
+                    case NOT_WORK_RELATED,
+                            WORK_RELATED,
+                            RECORDED,
+                            LINED_OUT,
+                            NOTICE_GIVEN,
+                            RETEST_BOOKED,
+                            PROTECTOR_REFITTED,
+                            TRAINED,
+                            REFERRED -> true;
+                });
+        if (chosen == DecisionKind.NOTICE_GIVEN) {
+            evidence.need(true);
+        } else {
+            evidence.mayStayEmpty();
+        }
+    }
+
     private static String reasonHint(@Nullable DecisionKind kind) {
         if (kind == DecisionKind.RETEST_BOOKED) {
             return "When and where the retest is booked for; may be left empty";
@@ -133,7 +157,7 @@ class DecisionDialog extends Dialog {
         test.setValue(chosen);
     }
 
-    private void save(SerializableFunction<Decision, DecisionResult> enter) {
+    private void save(SerializableBiFunction<Decision, Optional<Evidence>, DecisionResult> enter) {
         List.<HasValidation>of(kind, test, date, by, reason).forEach(field -> field.setInvalid(false));
         problem.setVisible(false);
         DecisionKind chosenKind = kind.getValue();
@@ -142,14 +166,15 @@ class DecisionDialog extends Dialog {
             complain(kind, "Choose what was decided.");
         } else if (day == null) {
             complain(date, "Give the day as 9 Mar 2026.");
-        } else {
-            switch (enter.apply(new Decision(
+        } else if (!evidence.isVisible() || evidence.check()) {
+            var decision = new Decision(
                     ears.getValue(),
                     test.getValue(),
                     chosenKind,
                     day,
                     by.getValue().strip(),
-                    reason.getValue().strip()))) {
+                    reason.getValue().strip());
+            switch (enter.apply(decision, evidence.isVisible() ? evidence.evidence() : Optional.empty())) {
                 case DecisionResult.Recorded() -> close();
                 case DecisionResult.AlreadyOnRecord() ->
                     complain("This very decision is on record already. Nothing was changed.");
@@ -167,6 +192,7 @@ class DecisionDialog extends Dialog {
             case BEFORE_THE_TEST -> complain(date, "This is before the test that it is about.");
             case IN_THE_FUTURE -> complain(date, "This day has not come yet.");
             case REASON_MISSING -> complain(reason, "This decision is taken down only with its reason.");
+            case EVIDENCE_MISSING -> complain(reason, "Say by what it was done.");
             case TEXT_TOO_LONG -> complain("The reason or the name is too long. Nothing was changed.");
         }
     }

@@ -5,9 +5,9 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.wording.Words;
 
 /** An ear's name with the symbol and colour that it has in the drawing. */
-class EarName extends Span {
+public class EarName extends Span {
 
-    EarName(Ear ear) {
+    public EarName(Ear ear) {
         super(Words.capitalised(Words.ear(ear)));
         addClassNames("tr-ear", "tr-ear--" + ear.word());
     }

@@ -18,6 +18,8 @@ import org.thresholdregister.platform.ui.ListColumn;
 import org.thresholdregister.platform.ui.ListTable;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.platform.ui.StateBadge.Kind;
+import org.thresholdregister.review.BoardRow.OfTask;
+import org.thresholdregister.review.Postponement;
 import org.thresholdregister.review.WorkerRecord;
 
 /** What is owed to the worker, by when, and by which paragraph. */
@@ -25,13 +27,19 @@ class FollowUpSection extends Section {
 
     static final String ID = "owed";
 
-    FollowUpSection(WorkerRecord record) {
+    /** @param open the tasks of the worker, some of which may be booked or put off */
+    FollowUpSection(WorkerRecord record, List<OfTask> open) {
         setId(ID);
         add(new H2("What is owed"));
         List<FollowUp> followUps = record.judgement().followUps();
         Optional<String> withoutDate = CaseWords.owedWithoutDate(record.cases());
         withoutDate.ifPresent(words -> add(new Paragraph(
                 new Anchor(Paths.worker(record.details().workerId()) + "#" + CaseSection.ID, words), new Text("."))));
+        open.stream()
+                .filter(task -> !task.booked().isEmpty())
+                .forEach(task ->
+                        add(new Paragraph(Words.capitalised(BoardWords.task(task.kind())) + ": " + task.booked())));
+        open.forEach(task -> task.postponed().ifPresent(putOff -> add(new Paragraph(putOff(task, putOff)))));
         if (followUps.isEmpty()) {
             add(new EmptyHint(
                     withoutDate.isPresent()
@@ -55,6 +63,15 @@ class FollowUpSection extends Section {
                         owed -> text(
                                 record.ruleSet().paragraph(owed.kind().step()).place())));
         add(new ListTable<>("By calendar days, the most pressing first", columns, followUps, owed -> {}));
+    }
+
+    private static String putOff(OfTask task, Postponement putOff) {
+        return Words.capitalised(BoardWords.task(task.kind())) + ", put off on " + Words.day(putOff.on()) + " by "
+                + putOff.by() + " until " + Words.day(putOff.until()) + ": " + putOff.reason()
+                + (putOff.reason().endsWith(".") ? "" : ".")
+                + task.due()
+                        .map(day -> " By the rule it is due on " + Words.day(day) + " all the same.")
+                        .orElse("");
     }
 
     private static ListCell text(String words) {

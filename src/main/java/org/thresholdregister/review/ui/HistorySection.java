@@ -12,13 +12,16 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.dom.Element;
 import com.vaadin.flow.function.SerializableRunnable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import org.thresholdregister.audiograms.TestFacts;
+import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.audiograms.SupersededTest;
+import org.thresholdregister.core.audiometry.Audiogram;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
-import org.thresholdregister.core.audiometry.Threshold;
 import org.thresholdregister.core.wording.Words;
 import org.thresholdregister.drawing.AudiogramComparison;
 import org.thresholdregister.review.TestStory;
@@ -28,8 +31,11 @@ class HistorySection extends Section {
 
     private final List<NativeTableRow> rows = new ArrayList<>();
 
-    /** @param showDrawing brings the drawing into view */
-    HistorySection(TestChoice choice, SerializableRunnable showDrawing) {
+    /**
+     * @param superseded the tests that count no more, which stand among the others, struck through
+     * @param showDrawing brings the drawing into view
+     */
+    HistorySection(TestChoice choice, List<SupersededTest> superseded, SerializableRunnable showDrawing) {
         var table = new NativeTable();
         table.addClassNames("tr-table", "tr-history");
         table.setCaptionText("Thresholds in dB HL, newest test first");
@@ -39,7 +45,15 @@ class HistorySection extends Section {
         for (int i = 0; i < stories.size(); i++) {
             rows.add(row(stories.get(i), choice, i, showDrawing));
         }
-        rows.reversed().forEach(body::add);
+        List<SupersededTest> former = new ArrayList<>(superseded);
+        former.sort(Comparator.comparing(test -> test.test().audiogram(), Audiogram.CHRONOLOGICAL));
+        for (int i = stories.size() - 1; i >= 0; i--) {
+            while (!former.isEmpty() && isNotBefore(former.getLast(), stories.get(i))) {
+                body.add(struckThrough(former.removeLast()));
+            }
+            body.add(rows.get(i));
+        }
+        former.reversed().forEach(test -> body.add(struckThrough(test)));
         var scroll = new Div(table);
         scroll.addClassName("tr-scroll");
         scroll.getElement().setAttribute("tabindex", "0");
@@ -47,7 +61,11 @@ class HistorySection extends Section {
         scroll.getElement().setAttribute("aria-label", "Tests on record");
         var hint = new Paragraph("Press a test to have it drawn above.");
         hint.addClassName("tr-on-screen");
-        add(new H2("Tests on record"), hint, scroll);
+        var sideways =
+                new Paragraph("The table is wider than the window: scroll it sideways for both ears and for how each"
+                        + " test was made.");
+        sideways.addClassName("tr-scroll-hint");
+        add(new H2("Tests on record"), hint, sideways, scroll);
         choice.follow(this::mark);
     }
 
@@ -90,17 +108,40 @@ class HistorySection extends Section {
         ValiditySection.mark(story).ifPresent(test::add);
         test.getElement().setAttribute("scope", "row");
         var row = new NativeTableRow(test, new NativeTableCell(found(story)));
-        for (Ear ear : AudiogramComparison.EARS) {
-            for (Frequency frequency : Frequency.values()) {
-                row.add(figures(new NativeTableCell(
-                        Words.thresholdCell(story.audiogram().threshold(ear, frequency)))));
-            }
-        }
-        row.add(new NativeTableCell(howMade(story.test().facts())));
+        addThresholds(row, story.test());
         row.getElement().addEventListener("click", click -> {
             choice.choose(index);
             showDrawing.run();
         });
+        return row;
+    }
+
+    private static void addThresholds(NativeTableRow row, RecordedTest test) {
+        for (Ear ear : AudiogramComparison.EARS) {
+            for (Frequency frequency : Frequency.values()) {
+                row.add(figures(
+                        new NativeTableCell(Words.thresholdCell(test.audiogram().threshold(ear, frequency)))));
+            }
+        }
+        row.add(new NativeTableCell(HowMade.inWords(test)));
+    }
+
+    private static boolean isNotBefore(SupersededTest former, TestStory story) {
+        return Audiogram.CHRONOLOGICAL.compare(former.test().audiogram(), story.audiogram()) >= 0;
+    }
+
+    /** A test that counts no more, as it was, with what became of it in place of what was found. */
+    private static NativeTableRow struckThrough(SupersededTest former) {
+        Audiogram audiogram = former.test().audiogram();
+        var day = new Span();
+        day.getElement().appendChild(new Element("del").setText(Words.day(audiogram.date())));
+        var test = new NativeTableHeaderCell(day, new Span(Words.purpose(audiogram.purpose())));
+        test.getElement().setAttribute("scope", "row");
+        String became = (former.successor().isPresent() ? "Superseded on " : "Entered in error, taken out on ")
+                + Words.day(former.on()) + " by " + former.by() + ": " + former.reason();
+        var row = new NativeTableRow(test, new NativeTableCell(became));
+        addThresholds(row, former.test());
+        row.addClassName("tr-history-former");
         return row;
     }
 
@@ -110,30 +151,6 @@ class HistorySection extends Section {
                 : AudiogramComparison.EARS.stream()
                         .map(ear -> new Div(Words.capitalised(Words.ear(ear)) + ": " + story.finding(ear)))
                         .toArray(Component[]::new);
-    }
-
-    /** {@code 16 h away from noise, by P. Marrowdale, on A-1. Asked to come back}. */
-    private static String howMade(TestFacts facts) {
-        List<String> parts = new ArrayList<>();
-        facts.hoursSinceNoise().ifPresent(hours -> parts.add(hours.toPlainString() + " h away from noise"));
-        facts.protectorsWorn().filter(worn -> worn).ifPresent(worn -> parts.add("protectors worn instead"));
-        addIfGiven(parts, "by ", facts.tester());
-        addIfGiven(parts, "on ", facts.instrument());
-        addIfGiven(parts, "with ", facts.transducer());
-        for (Ear ear : AudiogramComparison.EARS) {
-            Threshold second = facts.repeatAt1000Hz().of(ear);
-            if (!second.equals(Threshold.notGiven())) {
-                parts.add("second reading at 1000 Hz, " + Words.ear(ear) + ": " + Words.threshold(second));
-            }
-        }
-        String made = parts.isEmpty() ? "" : Words.capitalised(String.join(", ", parts)) + ".";
-        return facts.remark().isEmpty() ? made : (made + " " + Words.capitalised(facts.remark())).strip();
-    }
-
-    private static void addIfGiven(List<String> parts, String preposition, String text) {
-        if (!text.isEmpty()) {
-            parts.add(preposition + text);
-        }
     }
 
     private static NativeTableHeaderCell heading(String words, String title) {

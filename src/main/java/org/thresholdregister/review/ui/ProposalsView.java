@@ -64,6 +64,7 @@ class ProposalsView extends Div implements HealthRecordPage, BeforeEnterObserver
                 + ", ear by ear. An audiologist, otolaryngologist or physician decides on each, "
                 + RuleSets.OSHA.paragraph(Step.REVISED_BASELINE) + "; until then the baseline stays.");
         caution.addClassName("tr-caution");
+        list.orderedByAddress(ProposalAddress.ROUTE);
         filters.add(list.order());
         add(new H1("Baseline proposals"), lead, caution, filters, list, empty);
     }
@@ -72,6 +73,7 @@ class ProposalsView extends Div implements HealthRecordPage, BeforeEnterObserver
     public void beforeEnter(BeforeEnterEvent event) {
         parameters = FilterParameters.of(event.getLocation());
         filters.show(parameters);
+        list.show(parameters);
         refresh();
     }
 

@@ -74,6 +74,7 @@ class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
         var caution = new Paragraph(Words.CAUTION + " Each ear counts for itself; the summary of the year counts a"
                 + " person with both ears on one day once.");
         caution.addClassName("tr-caution");
+        list.orderedByAddress(ShiftAddress.ROUTE);
         filters.add(list.order());
         add(new H1("Shifts"), lead, caution, filters, list, empty);
     }
@@ -82,6 +83,7 @@ class ShiftsView extends Div implements HealthRecordPage, BeforeEnterObserver {
     public void beforeEnter(BeforeEnterEvent event) {
         parameters = FilterParameters.of(event.getLocation());
         filters.show(parameters);
+        list.show(parameters);
         refresh();
     }
 

@@ -19,13 +19,14 @@ import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.ListTable;
 import org.thresholdregister.review.AlterationService;
-import org.thresholdregister.review.DueCounts;
-import org.thresholdregister.review.FollowUpColumn;
-import org.thresholdregister.review.FollowUpFilter;
-import org.thresholdregister.review.FollowUpRow;
-import org.thresholdregister.review.TodayService;
+import org.thresholdregister.review.BoardColumn;
+import org.thresholdregister.review.BoardCounts;
+import org.thresholdregister.review.BoardFilter;
+import org.thresholdregister.review.BoardFilter.Postponed;
+import org.thresholdregister.review.BoardRow;
+import org.thresholdregister.review.BoardService;
 
-/** The first page of those who act: what is overdue, what is due, and to whom. */
+/** The first page of those who act: what is most urgent, what is due, what is new, and to whom it is owed. */
 @Route("today")
 @PageTitle("Today · Threshold Register")
 @Menu(title = "Today", order = 10)
@@ -34,30 +35,32 @@ class TodayView extends Div implements HealthRecordPage {
 
     private static final int MOST_PRESSING = 20;
 
-    private final transient TodayService today;
+    private final transient BoardService board;
     private final transient AlterationService alterations;
-    private final transient FollowUpDesk desk;
+    private final transient BoardDesk desk;
     private final ResultMessage result = new ResultMessage();
-    private final Div page = new Div();
+    private final Div lead = new Div();
+    private final Div pressing = new Div();
 
-    TodayView(TodayService today, AlterationService alterations, FollowUpDesk desk) {
-        this.today = today;
+    TodayView(BoardService board, AlterationService alterations, BoardDesk desk) {
+        this.board = board;
         this.alterations = alterations;
         this.desk = desk;
-        add(new H1("Today"), result, page);
+        add(new H1("Today"), lead, result, pressing);
         refresh();
     }
 
     private void refresh() {
-        page.removeAll();
-        int altered = alterations.count();
-        if (altered > 0) {
-            page.add(AlterationsView.sentence(altered));
-        }
-        DueCounts counts = today.counts();
+        lead.removeAll();
+        pressing.removeAll();
+        BoardCounts counts = board.counts();
         int all = counts.total();
+        int altered = alterations.count();
         if (all == 0) {
-            page.add(
+            if (altered > 0) {
+                lead.add(AlterationsView.sentence(altered));
+            }
+            lead.add(
                     new LeadSentence("Nothing is owed to anyone on " + Dates.onScreen(counts.today()) + "."),
                     new EmptyHint(
                             "No test, retest, notice or entry on the injury log is owed in what you may see.",
@@ -66,20 +69,35 @@ class TodayView extends Div implements HealthRecordPage {
                             new Anchor("workers", "See the workers on record")));
             return;
         }
-        page.add(FollowUpWords.ofToday(counts), new DueTable(counts), new H2("Most pressing"));
-        List<FollowUpRow> rows =
-                today.find(FollowUpFilter.EVERYTHING, Order.ascending(FollowUpColumn.DUE_DATE), 0, MOST_PRESSING);
-        page.add(new ListTable<>(
+        List<BoardRow> rows = board.find(
+                BoardFilter.EVERYTHING.withPostponed(Postponed.NOT_POSTPONED),
+                Order.ascending(BoardColumn.DUE_DATE),
+                0,
+                MOST_PRESSING);
+        if (!rows.isEmpty()) {
+            lead.add(BoardWords.mostUrgent(rows.getFirst()));
+        }
+        lead.add(BoardWords.ofToday(counts));
+        if (altered > 0) {
+            lead.add(AlterationsView.sentence(altered));
+        }
+        BoardWords.news(board.news()).ifPresent(lead::add);
+        int postponed = board.count(BoardFilter.EVERYTHING.withPostponed(Postponed.POSTPONED));
+        if (postponed > 0) {
+            lead.add(BoardWords.postponed(postponed));
+        }
+        lead.add(new DueTable(counts), new H2("Most pressing"));
+        pressing.add(new ListTable<>(
                 "Overdue first, as of " + Dates.onScreen(counts.today()),
-                FollowUpColumns.all(desk.kindsToEnter()),
+                BoardColumns.all(desk.kindsToEnter()),
                 rows,
-                row -> desk.answer(row, this::entered)));
-        page.add(new Paragraph(
-                new Anchor(FollowUpAddress.ROUTE, "See all " + Counted.of(all, "follow-up", "follow-ups"))));
+                row -> desk.answer(row, words -> entered(words, rows.indexOf(row)))));
+        pressing.add(
+                new Paragraph(new Anchor(BoardAddress.ROUTE, "See all " + Counted.of(all, "follow-up", "follow-ups"))));
     }
 
-    private void entered(String words) {
+    private void entered(String words, int place) {
         refresh();
-        result.say(words);
+        result.sayBeside(words, pressing, place);
     }
 }

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEvent;
 import com.vaadin.flow.router.HasUrlParameter;
+import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.WildcardParameter;
@@ -25,9 +26,12 @@ import org.thresholdregister.platform.ui.HealthRecordPage;
 import org.thresholdregister.platform.ui.LeadSentence;
 import org.thresholdregister.platform.ui.Paths;
 import org.thresholdregister.review.AlterationService;
+import org.thresholdregister.review.BoardService;
 import org.thresholdregister.review.DecisionResult;
 import org.thresholdregister.review.DecisionService;
 import org.thresholdregister.review.DeterminationHistoryService;
+import org.thresholdregister.review.Evidence;
+import org.thresholdregister.review.EvidenceService;
 import org.thresholdregister.review.OpeningSentence;
 import org.thresholdregister.review.TestStory;
 import org.thresholdregister.review.WhatChanged;
@@ -46,6 +50,8 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
     private final transient DeterminationHistoryService formerly;
     private final transient AlterationService alterations;
     private final transient DecisionService decisions;
+    private final transient EvidenceService evidence;
+    private final transient BoardService board;
     private final transient CurrentUser currentUser;
     private final transient List<WorkerSection> added;
     private String site = "";
@@ -55,12 +61,16 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             DeterminationHistoryService formerly,
             AlterationService alterations,
             DecisionService decisions,
+            EvidenceService evidence,
+            BoardService board,
             CurrentUser currentUser,
             List<WorkerSection> added) {
         this.records = records;
         this.formerly = formerly;
         this.alterations = alterations;
         this.decisions = decisions;
+        this.evidence = evidence;
+        this.board = board;
         this.currentUser = currentUser;
         this.added = added.stream()
                 .sorted(Comparator.comparingInt(WorkerSection::place))
@@ -106,10 +116,10 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
             add(
                     new EmptyHint(
                             "No hearing test of this worker is on record.",
-                            "The audiogram and what follows from it appear here once a test is imported."),
-                    new FollowUpSection(record));
+                            "The audiogram and what follows from it appear here once a test is entered or imported."),
+                    new FollowUpSection(record, board.ofWorker(worker.workerId())));
             if (!record.decisions().isEmpty()) {
-                add(new DecisionSection(record.decisions()));
+                add(decisions(record));
             }
             addSections(record);
             return;
@@ -124,7 +134,7 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
         var audiogram = new AudiogramSection(choice);
         add(
                 audiogram,
-                new HistorySection(choice, () -> audiogram.scrollIntoView()),
+                new HistorySection(choice, records.superseded(worker.workerId()), () -> audiogram.scrollIntoView()),
                 new ValiditySection(choice),
                 new DeterminationSection(stories, formerly.of(worker.workerId())),
                 new CaseSection(
@@ -132,11 +142,20 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                         decisions.kindsToEnter(),
                         record.asOf(),
                         draft -> askForDecision(record, draft)),
-                new FollowUpSection(record),
-                new DecisionSection(record.decisions(), enter));
+                new FollowUpSection(record, board.ofWorker(worker.workerId())),
+                decisions(record, enter));
         addSections(record);
         WhatItMeans.of(record).map(MeaningSection::new).ifPresent(this::add);
         add(new UnderRulesSection(record));
+    }
+
+    private DecisionSection decisions(WorkerRecord record, Button... enter) {
+        String number = record.details().workerId();
+        return new DecisionSection(
+                record.decisions(),
+                evidence.ofWorker(number),
+                decision -> evidence.file(number, decision).orElseThrow(NotFoundException::new),
+                enter);
     }
 
     private void addActions(WorkerRecord record) {
@@ -176,12 +195,14 @@ class WorkerView extends Div implements HasUrlParameter<String>, HealthRecordPag
                         record.cases(),
                         record.asOf(),
                         currentUser.find().map(user -> user.displayName()).orElse(""),
-                        decision -> enter(record, decision))
+                        (decision, shown) -> enter(record, decision, shown))
                 .open();
     }
 
-    private DecisionResult enter(WorkerRecord before, Decision decision) {
-        DecisionResult result = decisions.enter(before.details().workerId(), decision);
+    private DecisionResult enter(WorkerRecord before, Decision decision, Optional<Evidence> shown) {
+        String number = before.details().workerId();
+        DecisionResult result = shown.map(some -> decisions.enter(number, decision, some))
+                .orElseGet(() -> decisions.enter(number, decision));
         if (result instanceof DecisionResult.Recorded) {
             Optional<WorkerRecord> after = records.open(before.details().workerId());
             after.ifPresentOrElse(

@@ -52,6 +52,7 @@ class WorkersView extends Div implements HealthRecordPage, BeforeEnterObserver {
                 WorkerColumns.orders(),
                 row -> Paths.worker(row.workerId()),
                 row -> {});
+        list.orderedByAddress(WorkerAddress.ROUTE);
         filters.add(list.order());
         add(new H1("Workers"), lead, filters, list, empty);
     }
@@ -60,6 +61,7 @@ class WorkersView extends Div implements HealthRecordPage, BeforeEnterObserver {
     public void beforeEnter(BeforeEnterEvent event) {
         parameters = FilterParameters.of(event.getLocation());
         filters.show(parameters);
+        list.show(parameters);
         refresh();
     }
 

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.vaadin.flow.router.Location;
 import com.vaadin.flow.router.NotFoundException;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.thresholdregister.core.followup.FollowUpKind;
+import org.thresholdregister.platform.query.Order;
 
 class FilterParametersTest {
 
@@ -53,5 +55,21 @@ class FilterParametersTest {
     void aNumberOfAnyMakeupIsOneStepOfAPath() {
         assertThat(Paths.worker("FG-0001")).isEqualTo("worker/FG-0001");
         assertThat(Paths.worker("7 ö?")).isEqualTo("worker/7%20%C3%B6%3F");
+    }
+
+    @Test
+    void aDayAndAnOrderStandInTheAddress() {
+        String address = FilterParameters.NONE
+                .withDay("from", Optional.of(LocalDate.of(2026, 3, 9)))
+                .withOrder(Optional.of(Order.descending(FollowUpKind.ANNUAL_TEST)))
+                .pathOf("follow-ups");
+        assertThat(address).isEqualTo("follow-ups?from=2026-03-09&order=annual-test-descending");
+        FilterParameters read = read(address);
+        assertThat(read.day("from")).contains(LocalDate.of(2026, 3, 9));
+        assertThat(read.order(FollowUpKind.class)).contains(Order.descending(FollowUpKind.ANNUAL_TEST));
+        assertThat(read("x?order=notice").order(FollowUpKind.class)).contains(Order.ascending(FollowUpKind.NOTICE));
+        assertThat(read.withOrder(Optional.empty()).pathOf("follow-ups")).isEqualTo("follow-ups?from=2026-03-09");
+        assertThatThrownBy(() -> read("x?order=tea").order(FollowUpKind.class)).isInstanceOf(NotFoundException.class);
+        assertThatThrownBy(() -> read("x?from=9-3-2026").day("from")).isInstanceOf(NotFoundException.class);
     }
 }

@@ -20,6 +20,10 @@ import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.intake.TestImports;
 import org.thresholdregister.platform.security.Role;
+import org.thresholdregister.review.BulkService;
+import org.thresholdregister.review.Evidence;
+import org.thresholdregister.review.TaskKey;
+import org.thresholdregister.review.TaskKind;
 
 /** Today is 9 March 2026; M-2 showed a shift on the left on 1 June 2025 that nobody retested. */
 @RegisterTest
@@ -29,6 +33,9 @@ class WorkerViewTest extends SpringBrowserlessTest {
 
     @Autowired
     private TestImports files;
+
+    @Autowired
+    private BulkService bulk;
 
     @Autowired
     private JdbcTemplate jdbc;
@@ -103,13 +110,30 @@ class WorkerViewTest extends SpringBrowserlessTest {
         kind.setValue(DecisionKind.NOTICE_GIVEN);
         assertThat(ears.getValue()).isEqualTo(Ears.LEFT);
         test($(Button.class).withText("Enter").single()).click();
+        Select<Evidence.Means> how =
+                $(Select.class).withPropertyValue(Select::getLabel, "How").single();
+        assertThat(how.getErrorMessage()).isEqualTo("Say how it was done.");
+        assertThat(jdbc.queryForList("select kind from decision", String.class)).isEmpty();
+        how.setValue(Evidence.Means.POSTED);
+        test($(Button.class).withText("Enter").single()).click();
 
         assertThat(text())
                 .contains("On record now: written notice given, left ear, test of 1 Jun 2025.")
                 .contains("No longer owed: written notice by 22 Jun 2025, after the test of 1 Jun 2025.")
-                .contains("Written notice given")
+                .contains("Written notice given on 9 Mar 2026, left ear, test of 1 Jun 2025: letter sent by post.")
                 .doesNotContain("written notice is");
         assertThat(jdbc.queryForList("select kind from decision", String.class)).hasSize(1);
+    }
+
+    @Test
+    void whatIsPutOffIsToldWithItsReasonAndItsLegalDay() {
+        bulk.postpone(
+                List.of(new TaskKey("M-2", TaskKind.NOTICE, LocalDate.of(2025, 6, 1), Ears.LEFT)),
+                LocalDate.of(2026, 3, 20),
+                "on leave");
+        assertThat(shown("M-2"))
+                .contains("by test-safety_officer until 20 Mar 2026: on leave. By the rule it is due on 22 Jun 2025 all"
+                        + " the same.");
     }
 
     private Button move(String words) {
