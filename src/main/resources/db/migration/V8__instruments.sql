@@ -146,16 +146,3 @@ create table tester_certificate (
     expires_on  date,
     document_id bigint        references document (id)
 );
-
--- A test with doubtful equipment that a person keeps, with the reason; the latest entry on a test counts.
-create sequence kept_test_seq start with 1 increment by 1;
-create table kept_test (
-    id          bigint        not null primary key,
-    audiogram_id bigint       not null references audiogram (id),
-    reason      varchar(1000) not null,
-    kept_by     varchar(40)   not null,
-    kept_on     date          not null,
-    kept_at     timestamp with time zone not null
-);
-
-create index kept_test_audiogram on kept_test (audiogram_id);

@@ -27,8 +27,7 @@ final class Notation {
         return Stream.of(places).map(place -> value.apply(place).orElse(NONE)).collect(Collectors.joining(" "));
     }
 
-    private static <E extends Enum<E>, V> Map<E, V> split(
-            Class<E> type, String text, Function<String, V> read) {
+    private static <E extends Enum<E>, V> Map<E, V> split(Class<E> type, String text, Function<String, V> read) {
         Map<E, V> values = new EnumMap<>(type);
         String[] words = text.split(" ");
         for (E place : type.getEnumConstants()) {
@@ -41,12 +40,14 @@ final class Notation {
     }
 
     static String ofThresholds(Map<Frequency, Threshold> thresholds) {
-        return ofFrequencies(frequency -> Optional.ofNullable(thresholds.get(frequency)).flatMap(Notation::word));
+        return ofFrequencies(
+                frequency -> Optional.ofNullable(thresholds.get(frequency)).flatMap(Notation::word));
     }
 
     private static Optional<String> word(Threshold threshold) {
         return switch (threshold) {
-            case Threshold.Measured measured -> Optional.of(Integer.toString(measured.level().decibels()));
+            case Threshold.Measured measured ->
+                Optional.of(Integer.toString(measured.level().decibels()));
             case Threshold.NoResponse none ->
                 Optional.of(none.limit().map(limit -> ">" + limit.decibels()).orElse("NR"));
             case Threshold.NotTested notTested ->

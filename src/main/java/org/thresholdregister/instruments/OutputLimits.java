@@ -57,7 +57,6 @@ public record OutputLimits(Map<Frequency, HearingLevel> levels) {
                 && levels.values().stream().distinct().count() == 1) {
             return Integer.toString(levels.values().iterator().next().decibels());
         }
-        return Notation.ofFrequencies(
-                frequency -> at(frequency).map(level -> Integer.toString(level.decibels())));
+        return Notation.ofFrequencies(frequency -> at(frequency).map(level -> Integer.toString(level.decibels())));
     }
 }

@@ -19,10 +19,10 @@ class StoredAudiometer extends StoredEntry<Facts.Unit> {
     private String site;
     private String identity;
     private String serialNumber;
-    
+
     @Enumerated(EnumType.STRING)
     private Type unitType;
-    
+
     private String outputLimits;
     private LocalDate usedFrom;
     private @Nullable LocalDate usedTo;
@@ -43,6 +43,13 @@ class StoredAudiometer extends StoredEntry<Facts.Unit> {
 
     @Override
     Facts.Unit facts() {
-        return new Facts.Unit(site, identity, serialNumber, unitType, OutputLimits.parse(outputLimits), usedFrom, Optional.ofNullable(usedTo));
+        return new Facts.Unit(
+                site,
+                identity,
+                serialNumber,
+                unitType,
+                OutputLimits.parse(outputLimits),
+                usedFrom,
+                Optional.ofNullable(usedTo));
     }
 }

@@ -19,19 +19,19 @@ import org.thresholdregister.core.calibration.Audiometer.Tolerance;
 class StoredCalibration extends StoredEntry<Facts.Calibration> {
 
     private long audiometerId;
-    
+
     @Enumerated(EnumType.STRING)
     private CalibrationKind calibrationKind;
-    
+
     private LocalDate calibratedOn;
     private String calibratedBy;
-    
+
     @Enumerated(EnumType.STRING)
     private Tolerance asFound;
-    
+
     @Enumerated(EnumType.STRING)
     private Tolerance asLeft;
-    
+
     private String earphone;
     private String leftReadings;
     private String rightReadings;
@@ -40,7 +40,8 @@ class StoredCalibration extends StoredEntry<Facts.Calibration> {
     @SuppressWarnings("NullAway.Init")
     protected StoredCalibration() {}
 
-    StoredCalibration(Facts.Calibration facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
+    StoredCalibration(
+            Facts.Calibration facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
         super(change, enteredBy, enteredAt);
         audiometerId = facts.unit();
         calibrationKind = facts.kind();
@@ -56,7 +57,15 @@ class StoredCalibration extends StoredEntry<Facts.Calibration> {
 
     @Override
     Facts.Calibration facts() {
-        return new Facts.Calibration(audiometerId, calibrationKind, calibratedOn, calibratedBy, asFound, asLeft, earphone, new PerEar<>(Notation.readings(leftReadings), Notation.readings(rightReadings)));
+        return new Facts.Calibration(
+                audiometerId,
+                calibrationKind,
+                calibratedOn,
+                calibratedBy,
+                asFound,
+                asLeft,
+                earphone,
+                new PerEar<>(Notation.readings(leftReadings), Notation.readings(rightReadings)));
     }
 
     @Override

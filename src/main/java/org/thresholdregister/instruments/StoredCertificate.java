@@ -22,7 +22,8 @@ class StoredCertificate extends StoredEntry<Facts.Certificate> {
     @SuppressWarnings("NullAway.Init")
     protected StoredCertificate() {}
 
-    StoredCertificate(Facts.Certificate facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
+    StoredCertificate(
+            Facts.Certificate facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
         super(change, enteredBy, enteredAt);
         testerId = facts.tester();
         number = facts.number();

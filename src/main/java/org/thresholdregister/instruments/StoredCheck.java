@@ -26,12 +26,12 @@ class StoredCheck extends StoredEntry<Facts.Check> {
     private String rightReference;
     private String leftReadings;
     private String rightReadings;
-    
+
     @Enumerated(EnumType.STRING)
     private DailyCheck.Listening listening;
-    
+
     private String heard;
-    
+
     /** As the rule said when it was entered; lists read it without the readings. */
     @Enumerated(EnumType.STRING)
     private DailyCheck.Verdict verdict;
@@ -57,6 +57,15 @@ class StoredCheck extends StoredEntry<Facts.Check> {
 
     @Override
     Facts.Check facts() {
-        return new Facts.Check(audiometerId, Optional.ofNullable(headsetId), checkedOn, checkedBy, person, new PerEar<>(Notation.thresholds(leftReference), Notation.thresholds(rightReference)), new PerEar<>(Notation.thresholds(leftReadings), Notation.thresholds(rightReadings)), listening, heard);
+        return new Facts.Check(
+                audiometerId,
+                Optional.ofNullable(headsetId),
+                checkedOn,
+                checkedBy,
+                person,
+                new PerEar<>(Notation.thresholds(leftReference), Notation.thresholds(rightReference)),
+                new PerEar<>(Notation.thresholds(leftReadings), Notation.thresholds(rightReadings)),
+                listening,
+                heard);
     }
 }

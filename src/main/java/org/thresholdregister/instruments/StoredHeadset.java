@@ -15,10 +15,10 @@ class StoredHeadset extends StoredEntry<Facts.Earphones> {
 
     private String site;
     private String identity;
-    
+
     @Enumerated(EnumType.STRING)
     private Headset.Type headsetType;
-    
+
     private String earphone;
 
     @SuppressWarnings("NullAway.Init")

@@ -23,7 +23,8 @@ class StoredMeasurement extends StoredEntry<Facts.Measurement> {
     @SuppressWarnings("NullAway.Init")
     protected StoredMeasurement() {}
 
-    StoredMeasurement(Facts.Measurement facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
+    StoredMeasurement(
+            Facts.Measurement facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
         super(change, enteredBy, enteredAt);
         roomId = facts.room();
         measuredOn = facts.day();

@@ -15,10 +15,10 @@ class StoredTester extends StoredEntry<Facts.Person> {
 
     private String site;
     private String name;
-    
+
     @Enumerated(EnumType.STRING)
     private Qualification qualification;
-    
+
     private String supervisor;
 
     @SuppressWarnings("NullAway.Init")

@@ -106,9 +106,8 @@ public final class AppendixE {
         /** The reading that lies furthest off; empty where there is none. */
         public Optional<Finding> furthestOff() {
             return findings.stream()
-                    .max((one, other) -> Integer.compare(
-                            Math.abs(one.deviationTenths()),
-                            Math.abs(other.deviationTenths())));
+                    .max((one, other) ->
+                            Integer.compare(Math.abs(one.deviationTenths()), Math.abs(other.deviationTenths())));
         }
     }
 

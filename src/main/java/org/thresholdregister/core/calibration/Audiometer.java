@@ -87,15 +87,16 @@ public record Audiometer(
     public Optional<LocalDate> inTimeUntil(CalibrationKind kind, LocalDate day) {
         int years = kind == CalibrationKind.ACOUSTIC ? 1 : 2;
         return calibrations.stream()
-                .filter(calibration -> calibration.counts() && !calibration.day().isAfter(day))
+                .filter(calibration ->
+                        calibration.counts() && !calibration.day().isAfter(day))
                 .filter(calibration -> kind == CalibrationKind.ACOUSTIC || calibration.kind() == kind)
                 .reduce((earlier, later) -> later)
                 .map(calibration -> calibration.day().plusYears(years));
     }
 
     /**
-     * The failed check that still calls for something on a day: a deviation until a calibration on its day or later, a
-     * fault heard until a check that passed.
+     * The failed check that still calls for something on a day: a deviation for all of its day and until a calibration
+     * on its day or later, a fault heard until a check that passed.
      */
     public Optional<Check> openFailure(LocalDate day) {
         Check open = null;
@@ -106,13 +107,18 @@ public record Audiometer(
             if (check.verdict().isFailed() && (open == null || open.verdict() != DailyCheck.Verdict.DEVIATES)) {
                 open = check;
             } else if (open != null
-                    && (wasCalibrated(open.day(), check.day())
+                    && (isSettled(open, check.day())
                             || check.verdict() == DailyCheck.Verdict.PASSED
                                     && open.verdict() == DailyCheck.Verdict.FAULT_HEARD)) {
                 open = check.verdict().isFailed() ? check : null;
             }
         }
-        return Optional.ofNullable(open).filter(failed -> !wasCalibrated(failed.day(), day));
+        return Optional.ofNullable(open).filter(failed -> !isSettled(failed, day));
+    }
+
+    /** The record knows days only, so that a calibration on the day of a failed check does not clear that day's tests. */
+    private boolean isSettled(Check failed, LocalDate day) {
+        return day.isAfter(failed.day()) && wasCalibrated(failed.day(), day);
     }
 
     private boolean wasCalibrated(LocalDate from, LocalDate until) {

@@ -33,7 +33,8 @@ public record Equipment(
     public List<EquipmentDoubt> doubts(TestSetting test) {
         Optional<Audiometer> unit = named(audiometers, Audiometer::identity, test.instrument());
         if (unit.isEmpty()) {
-            return ownInstruments && audiometers.stream().anyMatch(any -> !test.day().isBefore(any.from()))
+            return ownInstruments
+                            && audiometers.stream().anyMatch(any -> !test.day().isBefore(any.from()))
                     ? List.of(new EquipmentDoubt.InstrumentNotRegistered(test.instrument()))
                     : List.of();
         }
@@ -76,7 +77,8 @@ public record Equipment(
 
     private static Optional<LocalDate> lastPassed(Audiometer unit, LocalDate day) {
         return unit.checks().stream()
-                .filter(check -> check.verdict() == Verdict.PASSED && !check.day().isAfter(day))
+                .filter(check ->
+                        check.verdict() == Verdict.PASSED && !check.day().isAfter(day))
                 .reduce((earlier, later) -> later)
                 .map(Audiometer.Check::day);
     }

@@ -105,8 +105,7 @@ public enum RoomLimit {
     public Finding judge(Map<OctaveBand, MeterReading> levels) {
         List<BandFinding> bands = new ArrayList<>();
         for (OctaveBand band : OctaveBand.values()) {
-            at(band).ifPresent(
-                    limit -> bands.add(new BandFinding(band, limit, Optional.ofNullable(levels.get(band)))));
+            at(band).ifPresent(limit -> bands.add(new BandFinding(band, limit, Optional.ofNullable(levels.get(band)))));
         }
         return new Finding(this, List.copyOf(bands));
     }

@@ -17,8 +17,7 @@ import org.thresholdregister.core.regulation.Citation;
  * @param certificates of whatever time
  * @param hasSupervisor whether a professional is named to whom the tester is responsible
  */
-public record Tester(
-        String name, Qualification qualification, List<Certificate> certificates, boolean hasSupervisor) {
+public record Tester(String name, Qualification qualification, List<Certificate> certificates, boolean hasSupervisor) {
 
     public static final Citation SOURCE = new Citation("29 CFR 1910.95(g)(3)");
 
@@ -73,7 +72,8 @@ public record Tester(
 
     /** The last day on which a certificate holds, of those that have a last day; empty where one does not end. */
     public Optional<LocalDate> certifiedUntil() {
-        return certificates.stream().anyMatch(certificate -> certificate.expires().isEmpty())
+        return certificates.stream()
+                        .anyMatch(certificate -> certificate.expires().isEmpty())
                 ? Optional.empty()
                 : certificates.stream()
                         .flatMap(certificate -> certificate.expires().stream())

@@ -23,7 +23,7 @@ public enum FlagKind {
     CALIBRATION_FOUND_OUTSIDE("calibration-found-outside-tolerance", Weight.DOUBT),
     FUNCTIONAL_CHECK_MISSING("functional-check-missing", Weight.DOUBT),
     FUNCTIONAL_CHECK_FAILED("functional-check-failed", Weight.DOUBT),
-    FUNCTIONAL_CHECK_FAILED_LATER("functional-check-failed-later", Weight.DOUBT),
+    FUNCTIONAL_CHECK_FAILED_LATER("since-last-good-check", Weight.DOUBT),
     TRANSDUCER_OF_ANOTHER_UNIT("transducer-of-another-unit", Weight.DOUBT),
     ROOM_TOO_LOUD("room-too-loud", Weight.DOUBT),
     ROOM_NOT_ON_RECORD("room-not-on-record", Weight.NOTE),

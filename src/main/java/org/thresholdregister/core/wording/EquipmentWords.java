@@ -21,8 +21,9 @@ import org.thresholdregister.core.regulation.Provenance;
 public final class EquipmentWords {
 
     /** What stands under a list of tests to repeat. */
-    public static final String CAUTION = "A test is kept as it was made, whatever its equipment. That it is made again, or"
-            + " kept with a reason, a person decides.";
+    public static final String CAUTION =
+            "A test is kept as it was made, whatever its equipment. That it is made again, or"
+                    + " kept with a reason, a person decides.";
 
     private EquipmentWords() {}
 
@@ -178,8 +179,9 @@ public final class EquipmentWords {
                         + ".";
             case FAULT_HEARD ->
                 instrument + " is not to be used until the fault is mended and a check has passed (common practice).";
-            case INCOMPLETE -> "Whether " + instrument + " may be used cannot be decided: a reading of 500 to 6000 Hz or"
-                    + " the listening check is missing.";
+            case INCOMPLETE ->
+                "Whether " + instrument + " may be used cannot be decided: a reading of 500 to 6000 Hz or"
+                        + " the listening check is missing.";
         };
     }
 
@@ -191,7 +193,8 @@ public final class EquipmentWords {
     /** What the readings of an acoustic check ask for, in whole sentences. */
     public static String acoustic(AppendixE.Result result) {
         String furthest = result.furthestOff()
-                .map(at -> "Furthest off: " + Words.ear(at.ear()) + " at " + at.frequency().hertz() + " Hz, "
+                .map(at -> "Furthest off: " + Words.ear(at.ear()) + " at "
+                        + at.frequency().hertz() + " Hz, "
                         + at.reading() + " dB where " + at.expected() + " dB are printed ("
                         + (at.deviationTenths() > 0 ? "+" : "") + MeterReading.inDecibels(at.deviationTenths())
                         + " dB).")
@@ -201,8 +204,9 @@ public final class EquipmentWords {
         }
         if (result.exhaustiveAdvised() == Answer.YES) {
             return "An exhaustive calibration is advised"
-                    + (result.missing() == 0 ? ". " : "; whether it is required cannot be decided, "
-                            + missingReadings(result.missing()) + ". ")
+                    + (result.missing() == 0
+                            ? ". "
+                            : "; whether it is required cannot be decided, " + missingReadings(result.missing()) + ". ")
                     + furthest;
         }
         return result.missing() == 0

@@ -87,12 +87,14 @@ class AppendixETest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2000, 30, ADVISED", "4000, 40, ADVISED", "6000, 50, ADVISED", "500, 150, REQUIRED", "6000, 49, NEITHER"})
+    @CsvSource({"2000, 30, ADVISED", "4000, 40, ADVISED", "6000, 50, ADVISED", "500, 150, REQUIRED", "6000, 49, NEITHER"
+    })
     void theWorkedExamplesE2AndE3(int hertz, int tenths, String expected) {
         AppendixE.Result result = off(Earphone.TDH_39, Ear.LEFT, frequency(hertz), tenths);
-        assertThat(result.exhaustiveRequired() == Answer.YES
-                        ? "REQUIRED"
-                        : result.exhaustiveAdvised() == Answer.YES ? "ADVISED" : "NEITHER")
+        assertThat(
+                        result.exhaustiveRequired() == Answer.YES
+                                ? "REQUIRED"
+                                : result.exhaustiveAdvised() == Answer.YES ? "ADVISED" : "NEITHER")
                 .isEqualTo(expected);
     }
 
@@ -119,8 +121,9 @@ class AppendixETest {
         AppendixE.Result required = AppendixE.judge(Earphone.TDH_49, readings);
         assertThat(required.exhaustiveRequired()).isEqualTo(Answer.YES);
         assertThat(EquipmentWords.acoustic(required))
-                .isEqualTo("An exhaustive calibration is required: a reading is 15 dB or more off. Furthest off: left ear"
-                        + " at 500 Hz, 68.5 dB where 83.5 dB are printed (-15 dB).");
+                .isEqualTo(
+                        "An exhaustive calibration is required: a reading is 15 dB or more off. Furthest off: left ear"
+                                + " at 500 Hz, 68.5 dB where 83.5 dB are printed (-15 dB).");
     }
 
     @Test

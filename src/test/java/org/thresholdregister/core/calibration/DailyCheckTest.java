@@ -44,8 +44,8 @@ class DailyCheckTest {
             assertThat(with(ear, frequency, Threshold.measured(29)).verdict()).isEqualTo(Verdict.PASSED);
             assertThat(with(ear, frequency, Threshold.measured(11)).verdict()).isEqualTo(Verdict.PASSED);
             assertThat(with(ear, frequency, Threshold.measured(30)).deviations())
-                    .containsExactly(new DailyCheck.Deviation(
-                            ear, frequency, Threshold.measured(20), Threshold.measured(30)));
+                    .containsExactly(
+                            new DailyCheck.Deviation(ear, frequency, Threshold.measured(20), Threshold.measured(30)));
         }
     }
 
@@ -75,7 +75,8 @@ class DailyCheckTest {
 
     @Test
     void whatIsHeardCountsToo() {
-        assertThat(DailyCheck.judge(flat(5), flat(5), Listening.FAULT).verdict()).isEqualTo(Verdict.FAULT_HEARD);
+        assertThat(DailyCheck.judge(flat(5), flat(5), Listening.FAULT).verdict())
+                .isEqualTo(Verdict.FAULT_HEARD);
         assertThat(DailyCheck.judge(flat(5), flat(5), Listening.NOT_DONE).verdict())
                 .isEqualTo(Verdict.INCOMPLETE);
         assertThat(DailyCheck.judge(flat(5), flat(15), Listening.FAULT).verdict())

@@ -46,9 +46,7 @@ class EquipmentTest {
 
     private static Headset headset(long unit) {
         return new Headset(
-                "H-1",
-                Headset.Type.SUPRA_AURAL,
-                List.of(new Headset.CalibratedTo(unit, BOUGHT, Optional.empty())));
+                "H-1", Headset.Type.SUPRA_AURAL, List.of(new Headset.CalibratedTo(unit, BOUGHT, Optional.empty())));
     }
 
     private static TestRoom room(int levelDb) {
@@ -118,7 +116,8 @@ class EquipmentTest {
     @CsvSource({"2025-03-03, 2027-03-03", "2024-02-29, 2026-02-28"})
     void theExhaustiveOneHoldsTwoYearsAndCountsAsAnAcousticOne(String calibrated, String until) {
         Audiometer unit = unit(List.of(calibration(CalibrationKind.EXHAUSTIVE, calibrated)), List.of());
-        assertThat(unit.inTimeUntil(CalibrationKind.EXHAUSTIVE, day("2025-06-01"))).contains(day(until));
+        assertThat(unit.inTimeUntil(CalibrationKind.EXHAUSTIVE, day("2025-06-01")))
+                .contains(day(until));
         assertThat(unit.inTimeUntil(CalibrationKind.ACOUSTIC, day("2025-06-01")))
                 .contains(day(calibrated).plusYears(1));
     }
@@ -126,31 +125,29 @@ class EquipmentTest {
     @Test
     void anAcousticOneIsNoExhaustiveOneAndOneOfLaterDoesNotCountYet() {
         Audiometer unit = unit(List.of(calibration(CalibrationKind.ACOUSTIC, "2025-03-03")), List.of());
-        assertThat(unit.inTimeUntil(CalibrationKind.EXHAUSTIVE, day("2025-06-01"))).isEmpty();
-        assertThat(unit.inTimeUntil(CalibrationKind.ACOUSTIC, day("2025-03-02"))).isEmpty();
+        assertThat(unit.inTimeUntil(CalibrationKind.EXHAUSTIVE, day("2025-06-01")))
+                .isEmpty();
+        assertThat(unit.inTimeUntil(CalibrationKind.ACOUSTIC, day("2025-03-02")))
+                .isEmpty();
         assertThat(doubts(unit, "2025-03-03"))
-                .contains(new EquipmentDoubt.CalibrationOutOfDate(
-                        "U-1", CalibrationKind.EXHAUSTIVE, Optional.empty()));
+                .contains(new EquipmentDoubt.CalibrationOutOfDate("U-1", CalibrationKind.EXHAUSTIVE, Optional.empty()));
     }
 
     @Test
     void aCalibrationThatLeftTheUnitOutsideItsTolerancesIsNone() {
         Audiometer unit = unit(
-                List.of(new Calibration(
-                        CalibrationKind.EXHAUSTIVE, BOUGHT, Tolerance.OUTSIDE, Tolerance.OUTSIDE)),
+                List.of(new Calibration(CalibrationKind.EXHAUSTIVE, BOUGHT, Tolerance.OUTSIDE, Tolerance.OUTSIDE)),
                 List.of());
         assertThat(unit.inTimeUntil(CalibrationKind.EXHAUSTIVE, BOUGHT)).isEmpty();
     }
 
     @Test
     void aDayWithoutACheckOrWithAnIncompleteOneSaysSo() {
-        assertThat(doubts(calibrated(), "2025-05-05"))
-                .containsExactly(new EquipmentDoubt.CheckMissing("U-1", false));
+        assertThat(doubts(calibrated(), "2025-05-05")).containsExactly(new EquipmentDoubt.CheckMissing("U-1", false));
         assertThat(doubts(calibrated(check("2025-05-05", Verdict.INCOMPLETE)), "2025-05-05"))
                 .containsExactly(new EquipmentDoubt.CheckMissing("U-1", true));
         assertThat(doubts(
-                        calibrated(
-                                check("2025-05-05", Verdict.INCOMPLETE), check("2025-05-05", Verdict.PASSED)),
+                        calibrated(check("2025-05-05", Verdict.INCOMPLETE), check("2025-05-05", Verdict.PASSED)),
                         "2025-05-05"))
                 .as("of one day the last counts")
                 .isEmpty();
@@ -175,8 +172,8 @@ class EquipmentTest {
         assertThat(doubts(unit, "2025-05-08")).isEmpty();
         assertThat(doubts(unit, "2025-05-02"))
                 .as("tested after the last good check")
-                .containsExactly(new EquipmentDoubt.CheckFailedLater(
-                        "U-1", day("2025-05-05"), Optional.of(day("2025-05-02"))));
+                .containsExactly(
+                        new EquipmentDoubt.CheckFailedLater("U-1", day("2025-05-05"), Optional.of(day("2025-05-02"))));
     }
 
     @Test
@@ -219,8 +216,7 @@ class EquipmentTest {
 
     @Test
     void earphonesOfAnotherUnitAreNamedWithTheirOwn() {
-        Audiometer other = new Audiometer(
-                2, "U-2", Type.MANUAL, BOUGHT, Optional.empty(), List.of(), List.of());
+        Audiometer other = new Audiometer(2, "U-2", Type.MANUAL, BOUGHT, Optional.empty(), List.of(), List.of());
         Equipment two = new Equipment(
                 true,
                 List.of(calibrated(check("2025-05-05", Verdict.PASSED)), other),
@@ -249,19 +245,33 @@ class EquipmentTest {
     void aRoomAboveTableD1IsTooLoudAndOneWithoutLevelsIsNotOnRecord() {
         Audiometer unit = calibrated(check("2025-05-05", Verdict.PASSED));
         Equipment loud = new Equipment(
-                true, List.of(unit), List.of(headset(1)), List.of(room(45)), equipment(unit).testers());
+                true,
+                List.of(unit),
+                List.of(headset(1)),
+                List.of(room(45)),
+                equipment(unit).testers());
         assertThat(loud.doubts(on("2025-05-05")))
                 .singleElement()
-                .isInstanceOfSatisfying(EquipmentDoubt.RoomTooLoud.class, room -> assertThat(room.bands())
-                        .extracting(RoomLimit.BandFinding::band)
-                        .containsExactly(OctaveBand.HZ_500, OctaveBand.HZ_1000));
+                .isInstanceOfSatisfying(
+                        EquipmentDoubt.RoomTooLoud.class,
+                        room -> assertThat(room.bands())
+                                .extracting(RoomLimit.BandFinding::band)
+                                .containsExactly(OctaveBand.HZ_500, OctaveBand.HZ_1000));
         Equipment none = new Equipment(
-                true, List.of(unit), List.of(headset(1)), List.of(), equipment(unit).testers());
+                true,
+                List.of(unit),
+                List.of(headset(1)),
+                List.of(),
+                equipment(unit).testers());
         assertThat(none.doubts(on("2025-05-05")))
                 .containsExactly(new EquipmentDoubt.RoomNotOnRecord("", Why.NO_SUCH_ROOM));
         TestRoom unmeasured = new TestRoom("Booth", BOUGHT, Optional.empty(), List.of());
         Equipment silent = new Equipment(
-                true, List.of(unit), List.of(headset(1)), List.of(unmeasured), equipment(unit).testers());
+                true,
+                List.of(unit),
+                List.of(headset(1)),
+                List.of(unmeasured),
+                equipment(unit).testers());
         assertThat(silent.doubts(on("2025-05-05")))
                 .containsExactly(new EquipmentDoubt.RoomNotOnRecord("Booth", Why.NOT_MEASURED_YET));
         assertThat(new Equipment(
@@ -308,9 +318,10 @@ class EquipmentTest {
                                 ? List.of(new EquipmentDoubt.TesterCertificateExpired(
                                         "A. Vale", Optional.of(day("2025-05-04"))))
                                 : List.of());
-        assertThat(qualification == Qualification.OTHER_TECHNICIAN && type != Type.MICROPROCESSOR
-                        ? List.of()
-                        : equipment.doubts(on("2025-05-04")))
+        assertThat(
+                        qualification == Qualification.OTHER_TECHNICIAN && type != Type.MICROPROCESSOR
+                                ? List.of()
+                                : equipment.doubts(on("2025-05-04")))
                 .as("its last day counts")
                 .isEmpty();
     }

@@ -70,9 +70,7 @@ class ValidityWordsTest {
                     "Booth",
                     DAY,
                     List.of(new RoomLimit.BandFinding(
-                            OctaveBand.HZ_500,
-                            MeterReading.ofDecibels(40),
-                            Optional.of(MeterReading.parse("44.5")))))),
+                            OctaveBand.HZ_500, MeterReading.ofDecibels(40), Optional.of(MeterReading.parse("44.5")))))),
             equipment(new EquipmentDoubt.RoomNotOnRecord("", EquipmentDoubt.RoomNotOnRecord.Why.NO_SUCH_ROOM)),
             equipment(new EquipmentDoubt.TesterCertificateExpired("B. Hale", Optional.of(DAY))),
             equipment(new EquipmentDoubt.TesterWithoutSupervisor("B. Hale")),
