@@ -61,8 +61,7 @@ create table calibration (
     as_left        varchar(20)   not null,
     earphone       varchar(100)  not null,
     left_readings  varchar(80)   not null,
-    right_readings varchar(80)   not null,
-    document_id    bigint        references document (id)
+    right_readings varchar(80)   not null
 );
 
 create index calibration_audiometer on calibration (audiometer_id);
@@ -116,8 +115,7 @@ create table room_measurement (
     measured_on  date          not null,
     measured_by  varchar(200)  not null,
     meter        varchar(200)  not null,
-    levels       varchar(80)   not null,
-    document_id  bigint        references document (id)
+    levels       varchar(80)   not null
 );
 
 create table tester (
@@ -143,6 +141,5 @@ create table tester_certificate (
     tester_id   bigint        not null references tester (id),
     number      varchar(100)  not null,
     issued_on   date          not null,
-    expires_on  date,
-    document_id bigint        references document (id)
+    expires_on  date
 );

@@ -1,8 +1,6 @@
 package org.thresholdregister.instruments;
 
 import java.time.Instant;
-import java.util.Optional;
-import org.thresholdregister.platform.documents.Document;
 
 /**
  * Something on record as it stands now.
@@ -10,7 +8,5 @@ import org.thresholdregister.platform.documents.Document;
  * @param key of the whole line of entries, by which other entries name it
  * @param reason why it was corrected last; empty where it never was
  * @param by account of whoever entered it
- * @param document the certificate or sheet that was attached
  */
-public record Entry<F extends Facts>(
-        long key, F facts, boolean corrected, String reason, String by, Instant at, Optional<Document> document) {}
+public record Entry<F extends Facts>(long key, F facts, boolean corrected, String reason, String by, Instant at) {}

@@ -4,11 +4,9 @@ import jakarta.persistence.EntityManager;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
-import org.thresholdregister.platform.documents.DocumentStore;
 
 /** The entries as they stand: the last of each line, in the order of the first ones, without the withdrawn. */
 @Component
@@ -16,11 +14,9 @@ import org.thresholdregister.platform.documents.DocumentStore;
 class EntryBook {
 
     private final EntityManager entities;
-    private final DocumentStore documents;
 
-    EntryBook(EntityManager entities, DocumentStore documents) {
+    EntryBook(EntityManager entities) {
         this.entities = entities;
-        this.documents = documents;
     }
 
     <F extends Facts, S extends StoredEntry<F>> List<Entry<F>> standing(Class<S> type) {
@@ -30,7 +26,7 @@ class EntryBook {
                 .forEach(entry -> last.put(entry.key(), entry));
         return last.values().stream()
                 .filter(entry -> !entry.isWithdrawn())
-                .map(entry -> entry.toEntry(entry.documentKey().flatMap(documents::find)))
+                .map(entry -> entry.toEntry())
                 .toList();
     }
 
@@ -45,10 +41,6 @@ class EntryBook {
                 .getResultList()
                 .forEach(line -> last.put(line.key(), line));
         return last.values().stream().filter(line -> !line.withdrawn()).toList();
-    }
-
-    <F extends Facts> Optional<Entry<F>> find(Class<? extends StoredEntry<F>> type, long key) {
-        return standing(type).stream().filter(entry -> entry.key() == key).findFirst();
     }
 
     /** Returns the key of the line. */

@@ -95,15 +95,19 @@ public class EquipmentStore {
         List<Entry<Facts.Certificate>> certificates = book.standing(StoredCertificate.class);
         return book.standing(StoredTester.class).stream()
                 .filter(person -> isUsedAt(site, person.facts().site()))
-                .map(person -> new Tester(
-                        person.facts().name(),
-                        person.facts().qualification(),
-                        certificates.stream()
-                                .map(Entry::facts)
-                                .filter(certificate -> certificate.tester() == person.key())
-                                .map(certificate -> new Tester.Certificate(certificate.issued(), certificate.expires()))
-                                .toList(),
-                        !person.facts().supervisor().isBlank()))
+                .map(person -> tester(person, certificates))
                 .toList();
+    }
+
+    static Tester tester(Entry<Facts.Person> person, List<Entry<Facts.Certificate>> certificates) {
+        return new Tester(
+                person.facts().name(),
+                person.facts().qualification(),
+                certificates.stream()
+                        .map(Entry::facts)
+                        .filter(certificate -> certificate.tester() == person.key())
+                        .map(certificate -> new Tester.Certificate(certificate.issued(), certificate.expires()))
+                        .toList(),
+                !person.facts().supervisor().isBlank());
     }
 }

@@ -89,6 +89,11 @@ public sealed interface Facts {
         public DailyCheck.Result result() {
             return DailyCheck.judge(reference, readings, listening);
         }
+
+        /** Levels by frequency as they are typed: seven in test order, {@code -} where there is none. */
+        public String levels(Map<Frequency, Threshold> thresholds) {
+            return Notation.ofThresholds(thresholds);
+        }
     }
 
     /** A room for hearing tests. */

@@ -6,6 +6,5 @@ import org.thresholdregister.platform.audit.AuditAction;
 enum InstrumentAction implements AuditAction {
     EQUIPMENT_ENTERED,
     EQUIPMENT_CORRECTED,
-    EQUIPMENT_WITHDRAWN,
-    EQUIPMENT_DOCUMENT_FETCHED
+    EQUIPMENT_WITHDRAWN
 }

@@ -13,8 +13,6 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.instruments.EntryResult.Objection;
 import org.thresholdregister.platform.audit.AuditTrail;
-import org.thresholdregister.platform.documents.DocumentStore;
-import org.thresholdregister.platform.documents.NewDocument;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Roles;
 import org.thresholdregister.platform.security.SiteScope;
@@ -31,21 +29,14 @@ public class InstrumentService {
 
     private final EntryBook book;
     private final EquipmentStore equipment;
-    private final DocumentStore documents;
     private final AuditTrail auditTrail;
     private final CurrentUser currentUser;
     private final Clock clock;
 
     InstrumentService(
-            EntryBook book,
-            EquipmentStore equipment,
-            DocumentStore documents,
-            AuditTrail auditTrail,
-            CurrentUser currentUser,
-            Clock clock) {
+            EntryBook book, EquipmentStore equipment, AuditTrail auditTrail, CurrentUser currentUser, Clock clock) {
         this.book = book;
         this.equipment = equipment;
-        this.documents = documents;
         this.auditTrail = auditTrail;
         this.currentUser = currentUser;
         this.clock = clock;
@@ -89,12 +80,11 @@ public class InstrumentService {
 
     /** Enters facts, corrects those of an earlier entry of the same kind, or takes it back. */
     @PreAuthorize(Roles.HAS_NURSE)
-    public EntryResult enter(Facts facts, Change change, Optional<NewDocument> document) {
+    public EntryResult enter(Facts facts, Change change) {
         Optional<Objection> objection = objectionTo(facts, change);
         if (objection.isPresent()) {
             return new EntryResult.Refused(objection.get());
         }
-        Long file = document.map(documents::add).orElse(null);
         String by = currentUser.username();
         Instant at = clock.instant();
         long key = book.add(
@@ -102,12 +92,12 @@ public class InstrumentService {
                     case Facts.Unit unit -> new StoredAudiometer(unit, change, by, at);
                     case Facts.Earphones headset -> new StoredHeadset(headset, change, by, at);
                     case Facts.CalibratedTo unit -> new StoredHeadsetUnit(unit, change, by, at);
-                    case Facts.Calibration calibration -> new StoredCalibration(calibration, change, by, at, file);
+                    case Facts.Calibration calibration -> new StoredCalibration(calibration, change, by, at);
                     case Facts.Check check -> new StoredCheck(check, change, by, at);
                     case Facts.Room room -> new StoredRoom(room, change, by, at);
-                    case Facts.Measurement measurement -> new StoredMeasurement(measurement, change, by, at, file);
+                    case Facts.Measurement measurement -> new StoredMeasurement(measurement, change, by, at);
                     case Facts.Person person -> new StoredTester(person, change, by, at);
-                    case Facts.Certificate certificate -> new StoredCertificate(certificate, change, by, at, file);
+                    case Facts.Certificate certificate -> new StoredCertificate(certificate, change, by, at);
                 });
         auditTrail.record(
                 change.withdraws()

@@ -6,9 +6,7 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Optional;
 import org.hibernate.annotations.Immutable;
-import org.jspecify.annotations.Nullable;
 import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.calibration.Audiometer.CalibrationKind;
 import org.thresholdregister.core.calibration.Audiometer.Tolerance;
@@ -35,13 +33,11 @@ class StoredCalibration extends StoredEntry<Facts.Calibration> {
     private String earphone;
     private String leftReadings;
     private String rightReadings;
-    private @Nullable Long documentId;
 
     @SuppressWarnings("NullAway.Init")
     protected StoredCalibration() {}
 
-    StoredCalibration(
-            Facts.Calibration facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
+    StoredCalibration(Facts.Calibration facts, Change change, String enteredBy, Instant enteredAt) {
         super(change, enteredBy, enteredAt);
         audiometerId = facts.unit();
         calibrationKind = facts.kind();
@@ -52,7 +48,6 @@ class StoredCalibration extends StoredEntry<Facts.Calibration> {
         earphone = facts.earphone();
         leftReadings = Notation.ofReadings(facts.readings().left());
         rightReadings = Notation.ofReadings(facts.readings().right());
-        this.documentId = documentId;
     }
 
     @Override
@@ -66,10 +61,5 @@ class StoredCalibration extends StoredEntry<Facts.Calibration> {
                 asLeft,
                 earphone,
                 new PerEar<>(Notation.readings(leftReadings), Notation.readings(rightReadings)));
-    }
-
-    @Override
-    Optional<Long> documentKey() {
-        return Optional.ofNullable(documentId);
     }
 }

@@ -17,28 +17,20 @@ class StoredCertificate extends StoredEntry<Facts.Certificate> {
     private String number;
     private LocalDate issuedOn;
     private @Nullable LocalDate expiresOn;
-    private @Nullable Long documentId;
 
     @SuppressWarnings("NullAway.Init")
     protected StoredCertificate() {}
 
-    StoredCertificate(
-            Facts.Certificate facts, Change change, String enteredBy, Instant enteredAt, @Nullable Long documentId) {
+    StoredCertificate(Facts.Certificate facts, Change change, String enteredBy, Instant enteredAt) {
         super(change, enteredBy, enteredAt);
         testerId = facts.tester();
         number = facts.number();
         issuedOn = facts.issued();
         expiresOn = facts.expires().orElse(null);
-        this.documentId = documentId;
     }
 
     @Override
     Facts.Certificate facts() {
         return new Facts.Certificate(testerId, number, issuedOn, Optional.ofNullable(expiresOn));
-    }
-
-    @Override
-    Optional<Long> documentKey() {
-        return Optional.ofNullable(documentId);
     }
 }

@@ -6,9 +6,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.MappedSuperclass;
 import jakarta.persistence.SequenceGenerator;
 import java.time.Instant;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.thresholdregister.platform.documents.Document;
 
 /** One entry of a line: the first, or a correction of it. Nothing changes it; the last one of a line counts. */
 @MappedSuperclass
@@ -38,11 +36,6 @@ abstract class StoredEntry<F extends Facts> {
 
     abstract F facts();
 
-    /** The file that was attached; empty where there is none, or the kind of entry has none. */
-    Optional<Long> documentKey() {
-        return Optional.empty();
-    }
-
     /** @throws IllegalStateException while it is not stored */
     long id() {
         if (id == null) {
@@ -60,11 +53,7 @@ abstract class StoredEntry<F extends Facts> {
         return withdrawn;
     }
 
-    Instant enteredAt() {
-        return enteredAt;
-    }
-
-    Entry<F> toEntry(Optional<Document> document) {
-        return new Entry<>(key(), facts(), corrects != null, reason, enteredBy, enteredAt, document);
+    Entry<F> toEntry() {
+        return new Entry<>(key(), facts(), corrects != null, reason, enteredBy, enteredAt);
     }
 }

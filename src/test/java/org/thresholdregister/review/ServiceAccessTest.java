@@ -53,6 +53,9 @@ import org.thresholdregister.employment.PlantSale;
 import org.thresholdregister.employment.SalePreview;
 import org.thresholdregister.employment.SoldPlantService;
 import org.thresholdregister.employment.WorkingLifeService;
+import org.thresholdregister.instruments.Change;
+import org.thresholdregister.instruments.Facts;
+import org.thresholdregister.instruments.InstrumentService;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -184,6 +187,9 @@ class ServiceAccessTest {
 
     @Autowired
     private ClinicalService clinical;
+
+    @Autowired
+    private InstrumentService instruments;
 
     @Autowired
     private ProtectorService protectors;
@@ -456,6 +462,9 @@ class ServiceAccessTest {
         var product = Plant.product("Mill", "", ProtectorKind.MUFF, 20);
         var session = Plant.session(MovableClock.FIRST_DAY);
         var sheet = new NewDocument("sheet.pdf", MediaType.PDF, new byte[0]);
+        table.put("InstrumentService.holdings", new Access(NURSE_AND_OFFICER, instruments::holdings));
+        var room = new Facts.Room("Mill", "", MovableClock.FIRST_DAY, Optional.empty());
+        table.put("InstrumentService.enter", new Access(ONLY_NURSE, () -> instruments.enter(room, Change.NEW)));
         table.put("ProtectorService.catalogue", new Access(NURSE_AND_OFFICER, protectors::catalogue));
         table.put("ProtectorService.methods", new Access(NURSE_AND_OFFICER, protectors::methods));
         table.put("ProtectorService.add", new Access(ONLY_NURSE, () -> protectors.add(product)));

@@ -180,7 +180,7 @@ class SimulatedWeekTest {
     }
 
     private long enter(Facts facts) {
-        EntryResult result = instruments.enter(facts, Change.NEW, Optional.empty());
+        EntryResult result = instruments.enter(facts, Change.NEW);
         assertThat(result).as(facts.toString()).isInstanceOf(EntryResult.Entered.class);
         return ((EntryResult.Entered) result).key();
     }

@@ -3,9 +3,11 @@ package org.thresholdregister.core.wording;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.thresholdregister.core.calibration.AppendixE;
+import org.thresholdregister.core.calibration.Audiometer;
 import org.thresholdregister.core.calibration.Audiometer.CalibrationKind;
 import org.thresholdregister.core.calibration.Audiometer.Tolerance;
 import org.thresholdregister.core.calibration.DailyCheck;
@@ -15,15 +17,11 @@ import org.thresholdregister.core.calibration.OctaveBand;
 import org.thresholdregister.core.calibration.RoomLimit;
 import org.thresholdregister.core.calibration.Tester.Qualification;
 import org.thresholdregister.core.regulation.Answer;
+import org.thresholdregister.core.regulation.Citation;
 import org.thresholdregister.core.regulation.Provenance;
 
 /** Puts the state of instruments, rooms and testers into words. */
 public final class EquipmentWords {
-
-    /** What stands under a list of tests to repeat. */
-    public static final String CAUTION =
-            "A test is kept as it was made, whatever its equipment. That it is made again, or"
-                    + " kept with a reason, a person decides.";
 
     private EquipmentWords() {}
 
@@ -34,11 +32,59 @@ public final class EquipmentWords {
         };
     }
 
+    /** The paragraph that asks for it. */
+    public static Citation basis(CalibrationKind kind) {
+        return new Citation(
+                switch (kind) {
+                    case ACOUSTIC -> "29 CFR 1910.95(h)(5)(ii)";
+                    case EXHAUSTIVE -> "29 CFR 1910.95(h)(5)(iii)";
+                });
+    }
+
+    /** What a failed check calls for. */
+    public static String calledFor(DailyCheck.Verdict failed) {
+        return failed == DailyCheck.Verdict.DEVIATES
+                ? "acoustic calibration after a failed check"
+                : "repair and a new check after a fault was heard";
+    }
+
+    /** {@code AUD-02 needs its acoustic calibration by 3 Dec 2026; the functional check of today is missing for 1 of 2 units.} */
+    public static String lead(List<Audiometer> units, LocalDate today) {
+        List<Audiometer> used =
+                units.stream().filter(unit -> unit.isInUse(today)).toList();
+        long missing = used.stream()
+                .filter(unit -> unit.checkOf(today)
+                        .filter(verdict -> verdict != DailyCheck.Verdict.INCOMPLETE)
+                        .isEmpty())
+                .count();
+        String checks = missing == 0
+                ? "the functional check of today is on record for every unit in use."
+                : "the functional check of today is missing for " + missing + " of "
+                        + Counted.of(used.size(), "unit.", "units.");
+        return used.stream()
+                .min(Comparator.comparing(unit -> acousticUntil(unit, today)))
+                .map(unit -> unit.identity() + " needs its acoustic calibration by "
+                        + Words.day(acousticUntil(unit, today)) + "; " + checks)
+                .orElse("No audiometer in use is on record.");
+    }
+
+    private static LocalDate acousticUntil(Audiometer unit, LocalDate today) {
+        return unit.inTimeUntil(CalibrationKind.ACOUSTIC, today).orElse(unit.from());
+    }
+
     public static String tolerance(Tolerance tolerance) {
         return switch (tolerance) {
             case WITHIN -> "within tolerances";
             case OUTSIDE -> "outside tolerances";
             case NOT_STATED -> "not stated";
+        };
+    }
+
+    public static String listening(DailyCheck.Listening listening) {
+        return switch (listening) {
+            case GOOD -> "clear";
+            case FAULT -> "a fault was heard";
+            case NOT_DONE -> "not done";
         };
     }
 
