@@ -30,6 +30,8 @@ class InstrumentsViewTest extends SpringBrowserlessTest {
     private InstrumentService instruments;
 
     private String shown() {
+        // From another page, so that the page is made anew.
+        UI.getCurrent().navigate("workers");
         UI.getCurrent().navigate("instruments");
         return getCurrentView().getElement().getTextRecursively();
     }
