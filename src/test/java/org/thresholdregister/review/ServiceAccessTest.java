@@ -58,6 +58,9 @@ import org.thresholdregister.exposure.Measurements;
 import org.thresholdregister.exposure.NewMeasurement;
 import org.thresholdregister.exposure.NoiseService;
 import org.thresholdregister.exposure.Told;
+import org.thresholdregister.instruments.Change;
+import org.thresholdregister.instruments.Facts;
+import org.thresholdregister.instruments.InstrumentService;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -189,6 +192,9 @@ class ServiceAccessTest {
 
     @Autowired
     private ClinicalService clinical;
+
+    @Autowired
+    private InstrumentService instruments;
 
     @Autowired
     private ProtectorService protectors;
@@ -477,6 +483,9 @@ class ServiceAccessTest {
         var product = Plant.product("Mill", "", ProtectorKind.MUFF, 20);
         var session = Plant.session(MovableClock.FIRST_DAY);
         var sheet = new NewDocument("sheet.pdf", MediaType.PDF, new byte[0]);
+        table.put("InstrumentService.holdings", new Access(NURSE_AND_OFFICER, instruments::holdings));
+        var room = new Facts.Room("Mill", "", MovableClock.FIRST_DAY, Optional.empty());
+        table.put("InstrumentService.enter", new Access(ONLY_NURSE, () -> instruments.enter(room, Change.NEW)));
         table.put("ProtectorService.catalogue", new Access(NURSE_AND_OFFICER, protectors::catalogue));
         table.put("ProtectorService.methods", new Access(NURSE_AND_OFFICER, protectors::methods));
         table.put("ProtectorService.add", new Access(ONLY_NURSE, () -> protectors.add(product)));
