@@ -2,7 +2,6 @@ package org.thresholdregister.protection;
 
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -11,20 +10,14 @@ import org.thresholdregister.platform.security.SiteScope;
 
 /** What the lists of this feature need to know of a worker who is employed. */
 record PersonRow(
-        long key,
-        String workerId,
-        String name,
-        String site,
-        String department,
-        Optional<BigDecimal> twaDba,
-        Optional<LocalDate> enrolledFrom) {
+        long key, String workerId, String name, String site, String department, Optional<LocalDate> enrolledFrom) {
 
     /** Everybody of the scope who is employed on a day, by name. */
     static List<PersonRow> employed(EntityManager entityManager, SiteScope scope, LocalDate day) {
         return ListQuery.of(entityManager, "Worker w", "w.site", scope)
                 .where("(w.endDate is null or w.endDate >= ?)", day)
                 .all(
-                        "w.id, w.workerId, w.familyName, w.givenName, w.site, w.department, w.twaDba, w.enrolledFrom",
+                        "w.id, w.workerId, w.familyName, w.givenName, w.site, w.department, w.enrolledFrom",
                         "order by w.search, w.id",
                         PersonRow::of);
     }
@@ -36,8 +29,7 @@ record PersonRow(
                 name(tuple.get(2, String.class), tuple.get(3, String.class), tuple.get(1, String.class)),
                 tuple.get(4, String.class),
                 tuple.get(5, String.class),
-                Optional.ofNullable(tuple.get(6, BigDecimal.class)).map(BigDecimal::stripTrailingZeros),
-                Optional.ofNullable(tuple.get(7, LocalDate.class)));
+                Optional.ofNullable(tuple.get(6, LocalDate.class)));
     }
 
     /** {@code Quill, Cato}, or the number where no name is given. */

@@ -22,6 +22,8 @@ import org.thresholdregister.core.attenuation.Worn;
 import org.thresholdregister.core.caselife.CaseDuty;
 import org.thresholdregister.core.regulation.Answer;
 import org.thresholdregister.core.rules.RuleSet;
+import org.thresholdregister.exposure.ExposureStore;
+import org.thresholdregister.exposure.WorkerExposure;
 import org.thresholdregister.platform.query.ListQuery;
 import org.thresholdregister.platform.security.SiteScope;
 import org.thresholdregister.review.CaseStore;
@@ -40,17 +42,25 @@ class Wearing {
     private final CaseStore cases;
     private final Catalogue catalogue;
     private final SiteRulesStore siteRules;
+    private final ExposureStore exposure;
 
-    Wearing(EntityManager entityManager, CaseStore cases, Catalogue catalogue, SiteRulesStore siteRules) {
+    Wearing(
+            EntityManager entityManager,
+            CaseStore cases,
+            Catalogue catalogue,
+            SiteRulesStore siteRules,
+            ExposureStore exposure) {
         this.entityManager = entityManager;
         this.cases = cases;
         this.catalogue = catalogue;
         this.siteRules = siteRules;
+        this.exposure = exposure;
     }
 
     /** Those who have to wear protectors, the most pressing first. */
     List<WearingRow> mustWear(SiteScope scope, LocalDate today) {
         RulesBySite rules = siteRules.all();
+        Map<Long, WorkerExposure> exposures = exposure.ofWorking(scope, today);
         Map<Long, LocalDate> shifts = cases.latestShifts(scope);
         Set<Long> withBaseline = cases.withBaseline(scope);
         Map<Long, List<Issue>> inUse = inUse(scope);
@@ -60,7 +70,7 @@ class Wearing {
                 .flatMap(person -> {
                     RuleSet ruleSet = rules.of(person.site()).on(today).ruleSet();
                     Optional<LocalDate> shiftOn = Optional.ofNullable(shifts.get(person.key()));
-                    Noise noise = ExposureOfWorker.of(person.twaDba());
+                    Noise noise = ExposureOfWorker.of(Optional.ofNullable(exposures.get(person.key())));
                     var facts = new MustWear.Facts(
                             noise.aWeighted(), person.enrolledFrom(), withBaseline.contains(person.key()), shiftOn);
                     MustWear mustWear = MustWear.of(ruleSet, facts, today);

@@ -9,12 +9,14 @@ import org.thresholdregister.core.attenuation.Noise;
 import org.thresholdregister.core.attenuation.ProtectionTarget;
 import org.thresholdregister.core.caselife.WorkerCases;
 import org.thresholdregister.core.training.TrainingRule;
+import org.thresholdregister.exposure.WorkerExposure;
 import org.thresholdregister.roster.WorkerDetails;
 
 /**
  * Everything about one worker's protectors and training.
  *
  * @param noise without any protector
+ * @param noiseSource what it rests on; empty where nothing is known of it
  * @param facts what having to wear one rests on
  * @param method what the site's employer picked
  * @param issues all there ever were, the latest first
@@ -27,6 +29,7 @@ public record WorkerProtection(
         WorkerDetails worker,
         LocalDate today,
         Noise noise,
+        Optional<WorkerExposure.Source> noiseSource,
         ProtectionTarget target,
         MustWear mustWear,
         MustWear.Facts facts,

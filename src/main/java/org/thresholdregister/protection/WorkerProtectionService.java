@@ -19,6 +19,8 @@ import org.thresholdregister.core.judging.RulesInForce;
 import org.thresholdregister.core.rules.RuleSet;
 import org.thresholdregister.core.training.TrainingRule;
 import org.thresholdregister.core.wording.ProtectionWords;
+import org.thresholdregister.exposure.ExposureStore;
+import org.thresholdregister.exposure.WorkerExposure;
 import org.thresholdregister.platform.audit.AuditTrail;
 import org.thresholdregister.platform.documents.DocumentStore;
 import org.thresholdregister.platform.documents.NewDocument;
@@ -46,6 +48,7 @@ public class WorkerProtectionService {
     private final CaseStore cases;
     private final CaseActs caseActs;
     private final SiteRulesStore siteRules;
+    private final ExposureStore exposure;
     private final TrainingBook trainings;
     private final DocumentStore documents;
     private final AuditTrail auditTrail;
@@ -59,6 +62,7 @@ public class WorkerProtectionService {
             CaseStore cases,
             CaseActs caseActs,
             SiteRulesStore siteRules,
+            ExposureStore exposure,
             TrainingBook trainings,
             DocumentStore documents,
             AuditTrail auditTrail,
@@ -70,6 +74,7 @@ public class WorkerProtectionService {
         this.cases = cases;
         this.caseActs = caseActs;
         this.siteRules = siteRules;
+        this.exposure = exposure;
         this.trainings = trainings;
         this.documents = documents;
         this.auditTrail = auditTrail;
@@ -99,7 +104,8 @@ public class WorkerProtectionService {
         RulesInForce rules = siteRules.all().of(details.site());
         RuleSet ruleSet = rules.on(today).ruleSet();
         var workerCases = cases.of(worker);
-        Noise noise = ExposureOfWorker.of(details.twaDba());
+        Optional<WorkerExposure> known = exposure.of(worker, today);
+        Noise noise = ExposureOfWorker.of(known);
         Optional<LocalDate> shiftOn = cases.latestShift(worker.key());
         var facts =
                 new MustWear.Facts(noise.aWeighted(), details.enrolledFrom(), cases.hasBaseline(worker.key()), shiftOn);
@@ -117,6 +123,7 @@ public class WorkerProtectionService {
                 details,
                 today,
                 noise,
+                known.map(WorkerExposure::source),
                 ProtectionTarget.of(ruleSet, shiftOn),
                 MustWear.of(ruleSet, facts, today),
                 facts,

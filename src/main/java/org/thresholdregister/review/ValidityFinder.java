@@ -10,14 +10,18 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.thresholdregister.audiograms.RecordedTest;
+import org.thresholdregister.audiograms.TestFacts;
 import org.thresholdregister.audiograms.TestStore;
 import org.thresholdregister.core.audiometry.Audiogram;
+import org.thresholdregister.core.calibration.Equipment;
+import org.thresholdregister.core.calibration.TestSetting;
 import org.thresholdregister.core.judging.WorkerHistory;
 import org.thresholdregister.core.judging.WorkerJudgement;
 import org.thresholdregister.core.rules.QuietRule;
 import org.thresholdregister.core.validity.SameDayTests;
 import org.thresholdregister.core.validity.TestConditions;
 import org.thresholdregister.core.validity.TestValidity;
+import org.thresholdregister.instruments.EquipmentStore;
 import org.thresholdregister.review.HistoryStore.StoredHistory;
 import org.thresholdregister.roster.StoredWorker;
 import org.thresholdregister.roster.WorkerStore;
@@ -33,28 +37,37 @@ class ValidityFinder {
     private final WorkerStore workers;
     private final TestStore tests;
     private final HistoryStore histories;
+    private final EquipmentStore equipment;
 
-    ValidityFinder(WorkerStore workers, TestStore tests, HistoryStore histories) {
+    ValidityFinder(WorkerStore workers, TestStore tests, HistoryStore histories, EquipmentStore equipment) {
         this.workers = workers;
         this.tests = tests;
         this.histories = histories;
+        this.equipment = equipment;
     }
 
     /** The doubts about this worker's tests, found when they are asked for, within the transaction. */
     TestValidity of(StoredHistory stored, WorkerJudgement judgement, QuietRule quiet) {
         Map<Audiogram, RecordedTest> recorded =
                 stored.tests().stream().collect(Collectors.toMap(RecordedTest::audiogram, Function.identity()));
+        Equipment ofSite = equipment.at(stored.worker().details().site());
         return new TestValidity(
                 stored.history(),
                 judgement,
-                test -> conditions(recorded, test),
+                test -> conditions(recorded, ofSite, test),
                 quiet,
                 SameDayTests.in(day -> othersTestedOn(day, stored.worker())));
     }
 
-    private static TestConditions conditions(Map<Audiogram, RecordedTest> recorded, Audiogram test) {
+    private static TestConditions conditions(Map<Audiogram, RecordedTest> recorded, Equipment ofSite, Audiogram test) {
         RecordedTest found = recorded.get(test);
-        return found == null ? TestConditions.NOT_ON_RECORD : found.facts().conditions();
+        if (found == null) {
+            return TestConditions.NOT_ON_RECORD;
+        }
+        TestFacts facts = found.facts();
+        return facts.conditions()
+                .withEquipment(ofSite.doubts(new TestSetting(
+                        test.date(), facts.instrument(), facts.transducer(), facts.room(), facts.tester())));
     }
 
     private List<WorkerHistory> othersTestedOn(LocalDate day, StoredWorker worker) {

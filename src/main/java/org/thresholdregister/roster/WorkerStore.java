@@ -2,6 +2,7 @@ package org.thresholdregister.roster;
 
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -58,6 +59,33 @@ public class WorkerStore {
     public List<WorkerFacts> facts(SiteScope scope) {
         return ListQuery.of(entityManager, "Worker w", "w.site", scope)
                 .all("w.workerId, w.birthDate, w.sex, w.enrolledFrom, w.endDate", "", WorkerStore::facts);
+    }
+
+    /** Where everybody in the scope works who is employed on this day, by name. */
+    public List<WorkerPlace> working(SiteScope scope, LocalDate day) {
+        return ListQuery.of(entityManager, "Worker w", "w.site", scope)
+                .where("(w.endDate is null or w.endDate >= ?)", day)
+                .where("(w.hireDate is null or w.hireDate <= ?)", day)
+                .all(
+                        "w.id, w.workerId, w.familyName, w.givenName, w.site, w.department, w.jobTitle, w.noiseGroup,"
+                                + " w.hireDate, w.twaDba, w.enrolledFrom",
+                        "order by w.search, w.id",
+                        WorkerStore::place);
+    }
+
+    private static WorkerPlace place(Tuple tuple) {
+        return new WorkerPlace(
+                tuple.get(0, Long.class),
+                tuple.get(1, String.class),
+                tuple.get(2, String.class),
+                tuple.get(3, String.class),
+                tuple.get(4, String.class),
+                tuple.get(5, String.class),
+                tuple.get(6, String.class),
+                tuple.get(7, String.class),
+                Optional.ofNullable(tuple.get(8, LocalDate.class)),
+                Optional.ofNullable(tuple.get(9, BigDecimal.class)).map(BigDecimal::stripTrailingZeros),
+                Optional.ofNullable(tuple.get(10, LocalDate.class)));
     }
 
     private static WorkerFacts facts(Tuple tuple) {

@@ -167,7 +167,7 @@ public class TestDayService {
         Map<Long, StoredTestDay> byKey = days.stream().collect(Collectors.toMap(StoredTestDay::key, day -> day));
         return reader.bookingsOf(byKey.keySet()).stream()
                 .filter(booking -> booking.state().holdsItsTime())
-                .map(booking -> new Slot(byKey.get(booking.dayKey()).date(), booking.startsAt()))
+                .map(booking -> new Slot(known(byKey, booking.dayKey()).date(), booking.startsAt()))
                 .collect(Collectors.toSet());
     }
 
@@ -330,8 +330,8 @@ public class TestDayService {
                 .filter(person ->
                         person.booking().isEmpty() && person.worker().site().equals(first.site()))
                 .toList();
-        Map<String, List<DuePerson>> byWorker = due.stream()
-                .collect(Collectors.groupingBy(person -> person.due().workerId()));
+        Map<DueTest, DuePerson> byTest =
+                due.stream().collect(Collectors.toMap(DuePerson::due, person -> person, (one, other) -> one));
         TestPlan plan = TestPlanner.plan(
                 days.stream().map(StoredTestDay::hours).toList(),
                 taken(days),
@@ -340,8 +340,8 @@ public class TestDayService {
         days.forEach(day -> byDate.put(day.date(), day));
         Instant now = clock.instant();
         for (TestPlan.Planned planned : plan.planned()) {
-            StoredTestDay day = byDate.get(planned.slot().day());
-            entityManager.persist(new StoredBooking(day.key(), personOf(byWorker, planned.due()), planned.slot()));
+            StoredTestDay day = known(byDate, planned.slot().day());
+            entityManager.persist(new StoredBooking(day.key(), known(byTest, planned.due()), planned.slot()));
         }
         days.forEach(day -> {
             entityManager
@@ -352,7 +352,7 @@ public class TestDayService {
         });
         plan.leftOut()
                 .forEach(left -> entityManager.persist(new StoredLeftOut(
-                        first.key(), personOf(byWorker, left.due()).workerKey(), left)));
+                        first.key(), known(byTest, left.due()).workerKey(), left)));
         auditTrail.record(
                 TestDayAction.TESTS_PROPOSED,
                 "test day",
@@ -367,11 +367,8 @@ public class TestDayService {
         return day.site().isEmpty() ? SiteScope.all() : SiteScope.only(Set.of(day.site()));
     }
 
-    private static DuePerson personOf(Map<String, List<DuePerson>> byWorker, DueTest due) {
-        return byWorker.get(due.workerId()).stream()
-                .filter(person -> person.due().equals(due))
-                .findFirst()
-                .orElseThrow();
+    private static <K, V> V known(Map<K, V> map, K key) {
+        return Optional.ofNullable(map.get(key)).orElseThrow();
     }
 
     /** Takes everybody off the day who is proposed and not confirmed. */

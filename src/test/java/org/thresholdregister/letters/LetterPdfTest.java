@@ -75,10 +75,10 @@ class LetterPdfTest {
     void aResultSaysWhatWasFoundDrawsItAndTellsItInWords() {
         PrintedPdf english = read(LetterKind.RESULT, Language.ENGLISH);
         assertThat(english.text())
-                .contains("Right ear. You hear less well than in your baseline test of March 6, 2024."
+                .contains("Right ear. This ear hears less well than in the baseline test of March 6, 2024."
                         + " This change is called a standard threshold shift."
                         + " The average change at 2000, 3000 and 4000 Hz is 15.00 dB.")
-                .contains("Left ear. We found no large change since your baseline test of March 6, 2024."
+                .contains("Left ear. We found no large change since the baseline test of March 6, 2024."
                         + " The average change at 2000, 3000 and 4000 Hz is 1.67 dB.")
                 .contains("You may take a second test, by April 5, 2026.")
                 .contains("You will get a written notice about the change.")
@@ -93,7 +93,7 @@ class LetterPdfTest {
 
         PrintedPdf spanish = read(LetterKind.RESULT, Language.SPANISH);
         assertThat(spanish.text())
-                .contains("Oído derecho. Usted oye menos que en su prueba de referencia del 6 de marzo de 2024."
+                .contains("Oído derecho. Este oído oye menos que en la prueba de referencia del 6 de marzo de 2024."
                         + " Este cambio se llama cambio estándar del umbral auditivo.")
                 .contains("hasta el 5 de abril de 2026");
         assertThat(spanish.alternativeTexts())
@@ -132,6 +132,9 @@ class LetterPdfTest {
         assertThat(pdf.text())
                 .contains("April 12, 1985", "Press operator, Hot End", "91.5 dBA")
                 .contains("Ear examination", "Wax in the right ear")
+                .contains("Right ear. This ear hears less well than in the baseline test")
+                .as("it speaks to a professional of somebody else")
+                .doesNotContain("You ", "you hear", "your ")
                 .contains("(A) The requirements for hearing conservation, 29 CFR 1910.95(c) to (n)")
                 .contains("(B) The baseline audiogram of March 6, 2024 and the most recent audiogram of March 6, 2026")
                 .contains("(C) Background sound levels", "(D) Records of the audiometer’s calibrations");

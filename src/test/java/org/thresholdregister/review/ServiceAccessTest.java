@@ -56,6 +56,14 @@ import org.thresholdregister.employment.PlantSale;
 import org.thresholdregister.employment.SalePreview;
 import org.thresholdregister.employment.SoldPlantService;
 import org.thresholdregister.employment.WorkingLifeService;
+import org.thresholdregister.exposure.HowTold;
+import org.thresholdregister.exposure.Measurements;
+import org.thresholdregister.exposure.NewMeasurement;
+import org.thresholdregister.exposure.NoiseService;
+import org.thresholdregister.exposure.Told;
+import org.thresholdregister.instruments.Change;
+import org.thresholdregister.instruments.Facts;
+import org.thresholdregister.instruments.InstrumentService;
 import org.thresholdregister.intake.ImportPreview;
 import org.thresholdregister.intake.ImportProgress;
 import org.thresholdregister.intake.ImportRuns;
@@ -200,10 +208,16 @@ class ServiceAccessTest {
     private ClinicalService clinical;
 
     @Autowired
+    private InstrumentService instruments;
+
+    @Autowired
     private ProtectorService protectors;
 
     @Autowired
     private WorkerProtectionService protection;
+
+    @Autowired
+    private NoiseService noise;
 
     @Autowired
     private WearingService wearing;
@@ -432,6 +446,7 @@ class ServiceAccessTest {
         addClinicalPart(table);
         addProtection(table);
         addTestDays(table);
+        addNoise(table);
         return table;
     }
 
@@ -489,12 +504,27 @@ class ServiceAccessTest {
         records.withOneMoreTest("M-1", test, facts, Optional.empty());
     }
 
+    private void addNoise(Map<String, Access> table) {
+        var told = new Told(MovableClock.FIRST_DAY, HowTold.LETTER);
+        NewMeasurement measurement = Measurements.group("Mill", "Saws", MovableClock.FIRST_DAY, 92);
+        table.put("NoiseService.overview", new Access(NURSE_AND_OFFICER, noise::overview));
+        table.put("NoiseService.names", new Access(NURSE_AND_OFFICER, noise::names));
+        table.put("NoiseService.place", new Access(NURSE_AND_OFFICER, () -> noise.place(measurement.subject())));
+        table.put("NoiseService.ofWorker", new Access(NURSE_AND_OFFICER, () -> noise.ofWorker("M-1")));
+        table.put("NoiseService.enter", new Access(NURSE_AND_OFFICER, () -> noise.enter(measurement)));
+        table.put("NoiseService.withdraw", new Access(NURSE_AND_OFFICER, () -> noise.withdraw(0, "a mistake")));
+        table.put("NoiseService.tell", new Access(NURSE_AND_OFFICER, () -> noise.tell(0, told)));
+    }
+
     private void addProtection(Map<String, Access> table) {
         var issue = Plant.issue(0, "");
         var end = new Issue.End(MovableClock.FIRST_DAY, Issue.How.LOST);
         var product = Plant.product("Mill", "", ProtectorKind.MUFF, 20);
         var session = Plant.session(MovableClock.FIRST_DAY);
         var sheet = new NewDocument("sheet.pdf", MediaType.PDF, new byte[0]);
+        table.put("InstrumentService.holdings", new Access(NURSE_AND_OFFICER, instruments::holdings));
+        var room = new Facts.Room("Mill", "", MovableClock.FIRST_DAY, Optional.empty());
+        table.put("InstrumentService.enter", new Access(ONLY_NURSE, () -> instruments.enter(room, Change.NEW)));
         table.put("ProtectorService.catalogue", new Access(NURSE_AND_OFFICER, protectors::catalogue));
         table.put("ProtectorService.methods", new Access(NURSE_AND_OFFICER, protectors::methods));
         table.put("ProtectorService.add", new Access(ONLY_NURSE, () -> protectors.add(product)));

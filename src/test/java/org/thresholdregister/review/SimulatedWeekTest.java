@@ -11,11 +11,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,11 +29,27 @@ import org.thresholdregister.SignIn;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.Frequency;
+import org.thresholdregister.core.audiometry.PerEar;
 import org.thresholdregister.core.audiometry.TestPurpose;
+import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.calibration.Audiometer;
+import org.thresholdregister.core.calibration.DailyCheck;
+import org.thresholdregister.core.calibration.Headset;
+import org.thresholdregister.core.calibration.MeterReading;
+import org.thresholdregister.core.calibration.OctaveBand;
+import org.thresholdregister.core.calibration.Tester;
 import org.thresholdregister.core.decision.Decision;
 import org.thresholdregister.core.decision.DecisionKind;
 import org.thresholdregister.core.recording.Recordability;
 import org.thresholdregister.core.summary.CountedTest;
+import org.thresholdregister.core.validity.FlagKind;
+import org.thresholdregister.core.validity.TestFlags;
+import org.thresholdregister.core.validity.ValidityFlag;
+import org.thresholdregister.instruments.Change;
+import org.thresholdregister.instruments.EntryResult;
+import org.thresholdregister.instruments.Facts;
+import org.thresholdregister.instruments.InstrumentService;
+import org.thresholdregister.instruments.OutputLimits;
 import org.thresholdregister.intake.TestImports;
 import org.thresholdregister.platform.query.Order;
 import org.thresholdregister.platform.security.Role;
@@ -46,6 +65,7 @@ import org.thresholdregister.testing.TypedThresholds;
 @RegisterTest
 class SimulatedWeekTest {
 
+    private static final String SITE = "Fernhollow Glassworks";
     private static final LocalDate END_OF_WEEK = LocalDate.of(2026, 3, 6);
     private static final LocalDate LAST_DAY_OF_MONDAYS_WINDOW = LocalDate.of(2026, 4, 1);
     private static final LocalDate ALL_WINDOWS_CLOSED = LocalDate.of(2026, 4, 10);
@@ -72,6 +92,11 @@ class SimulatedWeekTest {
     @Autowired
     private MovableClock clock;
 
+    @Autowired
+    private InstrumentService instruments;
+
+    private long birch;
+    private final Map<String, Long> units = new HashMap<>();
     private List<Map<String, String>> tests = List.of();
     private List<Map<String, String>> acts = List.of();
 
@@ -102,6 +127,137 @@ class SimulatedWeekTest {
                     .containsExactlyInAnyOrderElementsOf(expected("expected-tasks.csv", asOf));
             assertOutcomes(asOf);
         }
+    }
+
+    @Test
+    void theTestsMadeWhileSomethingWasOutOfOrderAreThoseWrittenByHand() {
+        registerEquipment();
+        playUntil(END_OF_WEEK);
+        SignIn.as(Role.NURSE);
+        List<String> found = new ArrayList<>();
+        for (Map<String, String> row : rows("roster.csv")) {
+            String worker = row.get("worker_id");
+            for (TestFlags flags : records.open(worker).orElseThrow().validity()) {
+                String why = flags.flags().stream()
+                        .map(ValidityFlag::kind)
+                        .filter(kind -> kind.weight() == FlagKind.Weight.DOUBT)
+                        .filter(kind -> kind.isOfEquipment() || kind == FlagKind.QUIET_TIME_SHORT)
+                        .map(FlagKind::word)
+                        .distinct()
+                        .collect(Collectors.joining("; "));
+                if (!why.isEmpty()) {
+                    found.add(worker + "," + flags.test().date() + "," + why);
+                }
+            }
+        }
+        assertThat(found)
+                .containsExactlyInAnyOrderElementsOf(
+                        text("expected-repeats.csv").lines().skip(1).toList());
+    }
+
+    /** As the README beside the files says, "The equipment". */
+    private void registerEquipment() {
+        SignIn.as(Role.NURSE);
+        LocalDate bought = LocalDate.of(2025, 4, 10);
+        for (String identity : List.of("AUD-01", "AUD-02")) {
+            long unit = enter(new Facts.Unit(
+                    SITE, identity, "", Audiometer.Type.MANUAL, OutputLimits.NOT_KNOWN, bought, Optional.empty()));
+            units.put(identity, unit);
+            calibrate(identity, Audiometer.CalibrationKind.EXHAUSTIVE, LocalDate.of(2024, 9, 2));
+        }
+        calibrate("AUD-01", Audiometer.CalibrationKind.ACOUSTIC, bought);
+        calibrate("AUD-02", Audiometer.CalibrationKind.ACOUSTIC, LocalDate.of(2025, 9, 1));
+        headset("H-01", "AUD-01");
+        headset("H-02", "AUD-02");
+        headset("H-03", "AUD-01");
+        for (String room : List.of("Room A", "Room B")) {
+            long key = enter(new Facts.Room(SITE, room, bought, Optional.empty()));
+            enter(new Facts.Measurement(key, LocalDate.of(2026, 1, 12), "B. Measure", "", quiet()));
+        }
+        certificate(tester("A. Alder"), LocalDate.of(2021, 4, 21), LocalDate.of(2026, 4, 20));
+        birch = tester("B. Birch");
+        certificate(birch, LocalDate.of(2021, 3, 2), LocalDate.of(2026, 3, 1));
+    }
+
+    private long enter(Facts facts) {
+        EntryResult result = instruments.enter(facts, Change.NEW);
+        assertThat(result).as(facts.toString()).isInstanceOf(EntryResult.Entered.class);
+        return ((EntryResult.Entered) result).key();
+    }
+
+    private void calibrate(String unit, Audiometer.CalibrationKind kind, LocalDate day) {
+        enter(new Facts.Calibration(
+                units.get(unit),
+                kind,
+                day,
+                "C. Calibrator",
+                Audiometer.Tolerance.NOT_STATED,
+                Audiometer.Tolerance.WITHIN,
+                "",
+                new PerEar<>(Map.of(), Map.of())));
+    }
+
+    private void headset(String identity, String unit) {
+        long key = enter(new Facts.Earphones(SITE, identity, Headset.Type.SUPRA_AURAL, ""));
+        enter(new Facts.CalibratedTo(key, units.get(unit), LocalDate.of(2025, 4, 10), Optional.empty()));
+    }
+
+    private static Map<OctaveBand, MeterReading> quiet() {
+        Map<OctaveBand, MeterReading> levels = new EnumMap<>(OctaveBand.class);
+        for (OctaveBand band : OctaveBand.values()) {
+            levels.put(band, MeterReading.parse("30"));
+        }
+        return levels;
+    }
+
+    private long tester(String name) {
+        return enter(new Facts.Person(SITE, name, Tester.Qualification.CERTIFIED_TECHNICIAN, "Dr. Rowan"));
+    }
+
+    private void certificate(long tester, LocalDate issued, LocalDate expires) {
+        enter(new Facts.Certificate(tester, "", issued, Optional.of(expires)));
+    }
+
+    /** What was done with the equipment on a day; the clock stands on it. */
+    private void lookAfterEquipment(LocalDate day) {
+        if (units.isEmpty() || day.isBefore(LocalDate.of(2026, 3, 2)) || day.isAfter(END_OF_WEEK)) {
+            return;
+        }
+        boolean tuesday = day.equals(LocalDate.of(2026, 3, 3));
+        boolean thursday = day.equals(LocalDate.of(2026, 3, 5));
+        check("AUD-01", day, tuesday ? 20 : 10, DailyCheck.Listening.GOOD);
+        check("AUD-02", day, 10, thursday ? DailyCheck.Listening.FAULT : DailyCheck.Listening.GOOD);
+        if (tuesday) {
+            calibrate("AUD-01", Audiometer.CalibrationKind.ACOUSTIC, day);
+            certificate(birch, day, LocalDate.of(2031, 3, 2));
+        }
+        if (thursday) {
+            calibrate("AUD-02", Audiometer.CalibrationKind.ACOUSTIC, day);
+        }
+    }
+
+    private void check(String unit, LocalDate day, int rightAt4000, DailyCheck.Listening listening) {
+        PerEar<Map<Frequency, Threshold>> reference = PerEar.from(ear -> levels(10));
+        Map<Frequency, Threshold> right = levels(10);
+        right.put(Frequency.HZ_4000, Threshold.measured(rightAt4000));
+        enter(new Facts.Check(
+                units.get(unit),
+                Optional.empty(),
+                day,
+                "A. Alder",
+                "S. Stable",
+                reference,
+                new PerEar<>(levels(10), right),
+                listening,
+                ""));
+    }
+
+    private static Map<Frequency, Threshold> levels(int decibels) {
+        Map<Frequency, Threshold> levels = new EnumMap<>(Frequency.class);
+        for (Frequency frequency : Frequency.values()) {
+            levels.put(frequency, Threshold.measured(decibels));
+        }
+        return levels;
     }
 
     private List<BoardRow.OfTask> openTasks() {
@@ -173,6 +329,7 @@ class SimulatedWeekTest {
             judging.bringUpToDate();
             String today = day.toString();
             SignIn.as(Role.NURSE);
+            lookAfterEquipment(day);
             tests.stream().filter(row -> row.get("test_date").equals(today)).forEach(this::enterTest);
             acts.stream().filter(row -> row.get("date").equals(today)).forEach(this::enterAct);
         }

@@ -18,7 +18,20 @@ public enum FlagKind {
     NO_RESPONSE_THROUGHOUT("no-response-throughout", Weight.DOUBT),
     SAME_LEVEL_THROUGHOUT("same-level-throughout", Weight.NOTE),
     OFF_THE_STEP("off-the-step", Weight.NOTE),
-    ROOM_NOISE("room-noise", Weight.DOUBT);
+    ROOM_NOISE("room-noise", Weight.DOUBT),
+    CALIBRATION_OUT_OF_DATE("calibration-out-of-date", Weight.DOUBT),
+    CALIBRATION_FOUND_OUTSIDE("calibration-found-outside-tolerance", Weight.DOUBT),
+    FUNCTIONAL_CHECK_MISSING("functional-check-missing", Weight.DOUBT),
+    FUNCTIONAL_CHECK_FAILED("functional-check-failed", Weight.DOUBT),
+    FUNCTIONAL_CHECK_FAILED_LATER("since-last-good-check", Weight.DOUBT),
+    TRANSDUCER_OF_ANOTHER_UNIT("transducer-of-another-unit", Weight.DOUBT),
+    ROOM_TOO_LOUD("room-too-loud", Weight.DOUBT),
+    ROOM_NOT_ON_RECORD("room-not-on-record", Weight.NOTE),
+    TESTER_CERTIFICATE_EXPIRED("tester-certificate-expired", Weight.DOUBT),
+    TESTER_WITHOUT_SUPERVISOR("tester-without-supervisor", Weight.NOTE),
+    INSTRUMENT_NOT_REGISTERED("instrument-not-registered", Weight.NOTE),
+    TRANSDUCER_NOT_REGISTERED("transducer-not-registered", Weight.NOTE),
+    TESTER_NOT_ON_RECORD("tester-not-on-record", Weight.NOTE);
 
     /** How much a flag says. */
     public enum Weight {
@@ -43,5 +56,10 @@ public enum FlagKind {
 
     public Weight weight() {
         return weight;
+    }
+
+    /** Whether it is about the equipment, the room or the tester, so that a test is listed for repeat because of it. */
+    public boolean isOfEquipment() {
+        return compareTo(CALIBRATION_OUT_OF_DATE) >= 0;
     }
 }

@@ -35,6 +35,20 @@ public record FlagSource(Citation citation, Standing standing) {
             of("checks for faults of entry and equipment", Standing.COMMON_PRACTICE);
     static final FlagSource ROOM_NOISE =
             of("room noise masks the low frequencies of all who are tested in it", Standing.COMMON_PRACTICE);
+    static final FlagSource ACOUSTIC_CALIBRATION = of("29 CFR 1910.95(h)(5)(ii)", Standing.REGULATION);
+    static final FlagSource EXHAUSTIVE_CALIBRATION = of("29 CFR 1910.95(h)(5)(iii)", Standing.REGULATION);
+    static final FlagSource FUNCTIONAL_CHECK = of("29 CFR 1910.95(h)(5)(i)", Standing.REGULATION);
+    static final FlagSource FAULT_HEARD =
+            of("a unit with a fault is not used until it is mended", Standing.COMMON_PRACTICE);
+    static final FlagSource SINCE_LAST_GOOD =
+            of("tests since the last good check are in doubt", Standing.COMMON_PRACTICE);
+    static final FlagSource TRANSDUCER_AND_UNIT =
+            of("earphones are calibrated to their unit", Standing.COMMON_PRACTICE);
+    static final FlagSource ROOM_LIMITS = of("29 CFR 1910.95(h)(4) and Appendix D, Table D-1", Standing.REGULATION);
+    static final FlagSource ROOM_RECORD = of("29 CFR 1910.95(m)(2)(ii)(F)", Standing.REGULATION);
+    static final FlagSource TESTER = of("29 CFR 1910.95(g)(3)", Standing.REGULATION);
+    static final FlagSource EQUIPMENT_RECORD =
+            of("what a test was made with can be looked up", Standing.COMMON_PRACTICE);
     static final FlagSource OWN_TESTS = of("comparison with the worker's other tests", Standing.OWN_MEASURE);
     static final FlagSource TESTS_OF_THE_DAY =
             of("comparison with others tested on the same day at the site", Standing.OWN_MEASURE);

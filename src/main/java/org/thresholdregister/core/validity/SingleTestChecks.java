@@ -45,6 +45,7 @@ final class SingleTestChecks {
         if (quietTime.appliesBefore(test.purpose()) || servesAsBaseline) {
             checks.quietTime(quietTime);
         }
+        conditions.equipment().forEach(doubt -> checks.flags.add(new ValidityFlag.Equipment(doubt)));
         for (Ear ear : Ear.values()) {
             if (test.purpose().isJudged()) {
                 checks.requiredFrequencies(ear);

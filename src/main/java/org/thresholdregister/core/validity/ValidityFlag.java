@@ -8,6 +8,8 @@ import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Ears;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.calibration.DailyCheck;
+import org.thresholdregister.core.calibration.EquipmentDoubt;
 import org.thresholdregister.core.rules.QuietRule;
 
 /** A reason to look twice at a test, with the values that it rests on. Levels are in dB HL, differences in dB. */
@@ -286,6 +288,54 @@ public sealed interface ValidityFlag {
         @Override
         public FlagSource source() {
             return FlagSource.ROOM_NOISE;
+        }
+    }
+
+    /** The equipment, the room or the tester was not in order. */
+    record Equipment(EquipmentDoubt doubt) implements OfTheTest {
+        @Override
+        public FlagKind kind() {
+            return switch (doubt) {
+                case EquipmentDoubt.CalibrationOutOfDate ignored -> FlagKind.CALIBRATION_OUT_OF_DATE;
+                case EquipmentDoubt.CalibrationFoundOutside ignored -> FlagKind.CALIBRATION_FOUND_OUTSIDE;
+                case EquipmentDoubt.CheckMissing ignored -> FlagKind.FUNCTIONAL_CHECK_MISSING;
+                case EquipmentDoubt.CheckFailed ignored -> FlagKind.FUNCTIONAL_CHECK_FAILED;
+                case EquipmentDoubt.CheckFailedLater ignored -> FlagKind.FUNCTIONAL_CHECK_FAILED_LATER;
+                case EquipmentDoubt.TransducerOfAnotherUnit ignored -> FlagKind.TRANSDUCER_OF_ANOTHER_UNIT;
+                case EquipmentDoubt.RoomTooLoud ignored -> FlagKind.ROOM_TOO_LOUD;
+                case EquipmentDoubt.RoomNotOnRecord ignored -> FlagKind.ROOM_NOT_ON_RECORD;
+                case EquipmentDoubt.TesterCertificateExpired ignored -> FlagKind.TESTER_CERTIFICATE_EXPIRED;
+                case EquipmentDoubt.TesterWithoutSupervisor ignored -> FlagKind.TESTER_WITHOUT_SUPERVISOR;
+                case EquipmentDoubt.InstrumentNotRegistered ignored -> FlagKind.INSTRUMENT_NOT_REGISTERED;
+                case EquipmentDoubt.TransducerNotRegistered ignored -> FlagKind.TRANSDUCER_NOT_REGISTERED;
+                case EquipmentDoubt.TesterNotOnRecord ignored -> FlagKind.TESTER_NOT_ON_RECORD;
+            };
+        }
+
+        @Override
+        public FlagSource source() {
+            return switch (doubt) {
+                case EquipmentDoubt.CalibrationOutOfDate calibration ->
+                    switch (calibration.kind()) {
+                        case ACOUSTIC -> FlagSource.ACOUSTIC_CALIBRATION;
+                        case EXHAUSTIVE -> FlagSource.EXHAUSTIVE_CALIBRATION;
+                    };
+                case EquipmentDoubt.CheckMissing ignored -> FlagSource.FUNCTIONAL_CHECK;
+                case EquipmentDoubt.CheckFailed failed ->
+                    failed.verdict() == DailyCheck.Verdict.DEVIATES
+                            ? FlagSource.FUNCTIONAL_CHECK
+                            : FlagSource.FAULT_HEARD;
+                case EquipmentDoubt.CheckFailedLater ignored -> FlagSource.SINCE_LAST_GOOD;
+                case EquipmentDoubt.CalibrationFoundOutside ignored -> FlagSource.SINCE_LAST_GOOD;
+                case EquipmentDoubt.TransducerOfAnotherUnit ignored -> FlagSource.TRANSDUCER_AND_UNIT;
+                case EquipmentDoubt.RoomTooLoud ignored -> FlagSource.ROOM_LIMITS;
+                case EquipmentDoubt.RoomNotOnRecord ignored -> FlagSource.ROOM_RECORD;
+                case EquipmentDoubt.TesterCertificateExpired ignored -> FlagSource.TESTER;
+                case EquipmentDoubt.TesterWithoutSupervisor ignored -> FlagSource.TESTER;
+                case EquipmentDoubt.InstrumentNotRegistered ignored -> FlagSource.EQUIPMENT_RECORD;
+                case EquipmentDoubt.TransducerNotRegistered ignored -> FlagSource.EQUIPMENT_RECORD;
+                case EquipmentDoubt.TesterNotOnRecord ignored -> FlagSource.EQUIPMENT_RECORD;
+            };
         }
     }
 }

@@ -80,8 +80,8 @@ final class EnglishLetterWords implements LetterWords {
     @Override
     public String finding(Determination found) {
         return switch (found) {
-            case BaselineTest ignored -> "This test is your baseline. We will compare your later tests with it.";
-            case BeforeBaseline ignored -> "This test was made before your baseline test. It stays on record.";
+            case BaselineTest ignored -> "This test is the baseline. We will compare later tests with it.";
+            case BeforeBaseline ignored -> "This test was made before the baseline test. It stays on record.";
             case Retest retest ->
                 "This second test answers for the test of "
                         + day(retest.resolves().date()) + ". " + change(retest.comparison());
@@ -96,16 +96,16 @@ final class EnglishLetterWords implements LetterWords {
         return switch (judged.outcome()) {
             case BASELINE, BEFORE_BASELINE, RETEST ->
                 throw new IllegalStateException("no outcome of a judged test: " + judged.outcome());
-            case NO_SHIFT -> "We found no large change since your baseline test of " + since + ". " + change(settling);
+            case NO_SHIFT -> "We found no large change since the baseline test of " + since + ". " + change(settling);
             case AWAITING_RETEST, CONFIRMED ->
-                "You hear less well than in your baseline test of " + since + ". This change is called a " + name + ". "
-                        + change(settling) + shownTwice(judged);
+                "This ear hears less well than in the baseline test of " + since + ". This change is called a " + name
+                        + ". " + change(settling) + shownTwice(judged);
             case NOT_CONFIRMED ->
                 "The test of " + day(judged.test().date()) + " showed a change. The second test of "
                         + day(judged.settledBy().date()) + " does not show it. So it does not count as a " + name
                         + ". " + change(settling);
             case UNDECIDED ->
-                "We cannot say if your hearing has changed since your baseline test of " + since
+                "We cannot say if hearing in this ear has changed since the baseline test of " + since
                         + ". Some numbers are missing.";
         };
     }
@@ -134,7 +134,7 @@ final class EnglishLetterWords implements LetterWords {
 
     @Override
     public String notCompared() {
-        return "This test is on record. It was not compared with your baseline.";
+        return "This test is on record. It was not compared with the baseline.";
     }
 
     @Override
@@ -201,8 +201,8 @@ final class EnglishLetterWords implements LetterWords {
 
     @Override
     public String tableNote() {
-        return "The numbers are hearing levels in decibels (dB HL). The higher the number, the louder a sound must be for"
-                + " you to hear it. “>95” means that you did not hear the loudest sound we could play, here 95.";
+        return "The numbers are hearing levels in decibels (dB HL). The higher the number, the louder a sound must be to"
+                + " be heard. “>95” means that the loudest sound we could play, here 95, was not heard.";
     }
 
     @Override
@@ -272,8 +272,8 @@ final class EnglishLetterWords implements LetterWords {
 
     @Override
     public String caution() {
-        return "This letter is made from your hearing record. It is not a diagnosis. An audiologist or a doctor decides"
-                + " what your tests mean and what must be done.";
+        return "This letter is made from the hearing record. It is not a diagnosis. An audiologist or a doctor decides"
+                + " what the tests mean and what must be done.";
     }
 
     @Override

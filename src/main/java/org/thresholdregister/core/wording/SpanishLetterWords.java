@@ -78,9 +78,9 @@ final class SpanishLetterWords implements LetterWords {
     public String finding(Determination found) {
         return switch (found) {
             case BaselineTest ignored ->
-                "Esta es su prueba de referencia. Con ella vamos a comparar sus otras pruebas.";
+                "Esta es la prueba de referencia. Con ella vamos a comparar las otras pruebas.";
             case BeforeBaseline ignored ->
-                "Esta prueba se hizo antes de su prueba de referencia. Queda en el registro.";
+                "Esta prueba se hizo antes de la prueba de referencia. Queda en el registro.";
             case Retest retest ->
                 "Esta segunda prueba responde por la prueba del "
                         + day(retest.resolves().date()) + ". " + change(retest.comparison());
@@ -96,16 +96,16 @@ final class SpanishLetterWords implements LetterWords {
             case BASELINE, BEFORE_BASELINE, RETEST ->
                 throw new IllegalStateException("no outcome of a judged test: " + judged.outcome());
             case NO_SHIFT ->
-                "No hay un cambio grande desde su prueba de referencia del " + since + ". " + change(settling);
+                "No hay un cambio grande desde la prueba de referencia del " + since + ". " + change(settling);
             case AWAITING_RETEST, CONFIRMED ->
-                "Usted oye menos que en su prueba de referencia del " + since + ". Este cambio se llama " + name + ". "
-                        + change(settling) + shownTwice(judged);
+                "Este oído oye menos que en la prueba de referencia del " + since + ". Este cambio se llama " + name
+                        + ". " + change(settling) + shownTwice(judged);
             case NOT_CONFIRMED ->
                 "La prueba del " + day(judged.test().date()) + " mostró un cambio. La segunda prueba, del "
                         + day(judged.settledBy().date()) + ", no lo muestra. Por eso no cuenta como " + name + ". "
                         + change(settling);
             case UNDECIDED ->
-                "No podemos decir si su audición ha cambiado desde su prueba de referencia del " + since
+                "No podemos decir si la audición de este oído ha cambiado desde la prueba de referencia del " + since
                         + ". Faltan algunos números.";
         };
     }
@@ -133,7 +133,7 @@ final class SpanishLetterWords implements LetterWords {
 
     @Override
     public String notCompared() {
-        return "Esta prueba está en el registro. No se comparó con su prueba de referencia.";
+        return "Esta prueba está en el registro. No se comparó con la prueba de referencia.";
     }
 
     @Override
@@ -206,7 +206,7 @@ final class SpanishLetterWords implements LetterWords {
     @Override
     public String tableNote() {
         return "Los números son umbrales auditivos en decibeles (dB HL). Cuanto más alto es el número, más fuerte tiene que"
-                + " ser un sonido para que usted lo oiga. «>95» quiere decir que no oyó el sonido más fuerte posible,"
+                + " ser un sonido para que se oiga. «>95» quiere decir que no se oyó el sonido más fuerte posible,"
                 + " aquí 95.";
     }
 
@@ -277,8 +277,8 @@ final class SpanishLetterWords implements LetterWords {
 
     @Override
     public String caution() {
-        return "Esta carta se hizo con los datos de su registro de audición. No es un diagnóstico. Un audiólogo o un médico"
-                + " decide qué quieren decir sus pruebas y qué se debe hacer.";
+        return "Esta carta se hizo con los datos del registro de audición. No es un diagnóstico. Un audiólogo o un médico"
+                + " decide qué quieren decir las pruebas y qué se debe hacer.";
     }
 
     @Override

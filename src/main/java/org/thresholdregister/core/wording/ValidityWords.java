@@ -44,6 +44,19 @@ public final class ValidityWords {
             case SAME_LEVEL_THROUGHOUT -> "the same level at every frequency";
             case OFF_THE_STEP -> "a level off the 5 dB step";
             case ROOM_NOISE -> "room noise on the day";
+            case CALIBRATION_OUT_OF_DATE -> "calibration out of date";
+            case CALIBRATION_FOUND_OUTSIDE -> "unit found outside its tolerances";
+            case FUNCTIONAL_CHECK_MISSING -> "functional check missing";
+            case FUNCTIONAL_CHECK_FAILED -> "functional check failed";
+            case FUNCTIONAL_CHECK_FAILED_LATER -> "next functional check failed";
+            case TRANSDUCER_OF_ANOTHER_UNIT -> "earphones of another unit";
+            case ROOM_TOO_LOUD -> "room too loud";
+            case ROOM_NOT_ON_RECORD -> "room not on record";
+            case TESTER_CERTIFICATE_EXPIRED -> "tester without a valid certificate";
+            case TESTER_WITHOUT_SUPERVISOR -> "tester without a supervisor on record";
+            case INSTRUMENT_NOT_REGISTERED -> "instrument not on record";
+            case TRANSDUCER_NOT_REGISTERED -> "earphones not on record";
+            case TESTER_NOT_ON_RECORD -> "tester not on record";
         };
     }
 
@@ -97,6 +110,7 @@ public final class ValidityWords {
             case ValidityFlag.RoomNoise room ->
                 "500 Hz is raised by 10 dB or more in both ears of " + room.raised() + " of the " + room.compared()
                         + " people tested at the site on this day whose usual hearing is known.";
+            case ValidityFlag.Equipment equipment -> EquipmentWords.doubt(equipment.doubt());
         };
     }
 
@@ -134,6 +148,7 @@ public final class ValidityWords {
             case ValidityFlag.OffTheStep ignored -> "Compare the entry with the instrument's own record.";
             case ValidityFlag.RoomNoise ignored ->
                 "Check the room's sound levels of the day, and test those people again in quiet.";
+            case ValidityFlag.Equipment equipment -> EquipmentWords.advice(equipment.doubt());
         };
     }
 

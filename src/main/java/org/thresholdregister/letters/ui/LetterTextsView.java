@@ -70,7 +70,7 @@ class LetterTextsView extends Div {
             return;
         }
         lead.text("Each site may write its letterhead and its letters in its own words.");
-        site.setValue(sites.getFirst());
+        site.setValue(sites.stream().filter(each -> !each.isEmpty()).findFirst().orElse(sites.getFirst()));
         List.of(site, language, part).forEach(field -> field.addValueChangeListener(event -> show()));
         var save = new Button("Save", click -> save());
         save.addThemeVariants(ButtonVariant.PRIMARY);

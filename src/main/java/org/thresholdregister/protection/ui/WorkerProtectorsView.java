@@ -22,6 +22,7 @@ import org.thresholdregister.core.caselife.CaseDuty;
 import org.thresholdregister.core.caselife.CaseLife;
 import org.thresholdregister.core.wording.ProtectionWords;
 import org.thresholdregister.core.wording.Words;
+import org.thresholdregister.exposure.WorkerExposure;
 import org.thresholdregister.platform.documents.ui.DocumentLink;
 import org.thresholdregister.platform.security.CurrentUser;
 import org.thresholdregister.platform.security.Role;
@@ -143,7 +144,17 @@ class WorkerProtectorsView extends Div implements HasUrlParameter<String>, Healt
                                 .map(used -> used.issue().product().details().name())
                                 .toList())
                         + " in use.";
-        return new LeadSentence("Noise " + noise + ", by the roster; " + has);
+        return new LeadSentence("Noise " + noise
+                + worker.noiseSource().map(WorkerProtectorsView::source).orElse("") + "; " + has);
+    }
+
+    private static String source(WorkerExposure.Source source) {
+        return switch (source) {
+            case WorkerExposure.Source.Measured measured ->
+                ", measured on " + Words.day(measured.on()) + " for "
+                        + measured.subject().name();
+            case WorkerExposure.Source.Roster roster -> ", by the roster";
+        };
     }
 
     private Div actions(WorkerProtection worker) {

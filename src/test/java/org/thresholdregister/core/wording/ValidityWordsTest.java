@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,12 @@ import org.thresholdregister.core.audiometry.DecibelRange;
 import org.thresholdregister.core.audiometry.Ear;
 import org.thresholdregister.core.audiometry.Frequency;
 import org.thresholdregister.core.audiometry.Threshold;
+import org.thresholdregister.core.calibration.Audiometer.CalibrationKind;
+import org.thresholdregister.core.calibration.DailyCheck.Verdict;
+import org.thresholdregister.core.calibration.EquipmentDoubt;
+import org.thresholdregister.core.calibration.MeterReading;
+import org.thresholdregister.core.calibration.OctaveBand;
+import org.thresholdregister.core.calibration.RoomLimit;
 import org.thresholdregister.core.rules.RuleSets;
 import org.thresholdregister.core.validity.EarDifference;
 import org.thresholdregister.core.validity.Fit;
@@ -52,7 +59,28 @@ class ValidityWordsTest {
             new ValidityFlag.NoResponseThroughout(Ear.LEFT, List.of(Frequency.values())),
             new ValidityFlag.SameLevelThroughout(Ear.LEFT, Threshold.measured(15), List.of(Frequency.values())),
             new ValidityFlag.OffTheStep(Ear.RIGHT, List.of(Frequency.HZ_2000)),
-            new ValidityFlag.RoomNoise(3, 5));
+            new ValidityFlag.RoomNoise(3, 5),
+            equipment(new EquipmentDoubt.CalibrationOutOfDate("A-7", CalibrationKind.ACOUSTIC, Optional.of(DAY))),
+            equipment(new EquipmentDoubt.CalibrationFoundOutside("A-7", DAY)),
+            equipment(new EquipmentDoubt.CheckMissing("A-7", false)),
+            equipment(new EquipmentDoubt.CheckFailed("A-7", DAY, Verdict.DEVIATES)),
+            equipment(new EquipmentDoubt.CheckFailedLater("A-7", DAY, Optional.empty())),
+            equipment(new EquipmentDoubt.TransducerOfAnotherUnit("P-7", "A-7", Optional.of("A-8"))),
+            equipment(new EquipmentDoubt.RoomTooLoud(
+                    "Booth",
+                    DAY,
+                    List.of(new RoomLimit.BandFinding(
+                            OctaveBand.HZ_500, MeterReading.ofDecibels(40), Optional.of(MeterReading.parse("44.5")))))),
+            equipment(new EquipmentDoubt.RoomNotOnRecord("", EquipmentDoubt.RoomNotOnRecord.Why.NO_SUCH_ROOM)),
+            equipment(new EquipmentDoubt.TesterCertificateExpired("B. Hale", Optional.of(DAY))),
+            equipment(new EquipmentDoubt.TesterWithoutSupervisor("B. Hale")),
+            equipment(new EquipmentDoubt.InstrumentNotRegistered("A-9")),
+            equipment(new EquipmentDoubt.TransducerNotRegistered("")),
+            equipment(new EquipmentDoubt.TesterNotOnRecord("C. Rusk")));
+
+    private static ValidityFlag equipment(EquipmentDoubt doubt) {
+        return new ValidityFlag.Equipment(doubt);
+    }
 
     @Test
     void everyKindOfFlagIsPutIntoWords() {
@@ -101,7 +129,23 @@ class ValidityWordsTest {
                         "Right ear: the level at 2000 Hz does not stand on the 5 dB step on which most levels of this"
                                 + " test stand.",
                         "500 Hz is raised by 10 dB or more in both ears of 3 of the 5 people tested at the site on this"
-                                + " day whose usual hearing is known.");
+                                + " day whose usual hearing is known.",
+                        "The last acoustic calibration of A-7 was in time until 9 Mar 2020.",
+                        "The calibration of 9 Mar 2020 found A-7 outside its tolerances, and no functional check in"
+                                + " between had passed.",
+                        "No functional check of A-7 is on record for that day.",
+                        "The functional check of A-7 on 9 Mar 2020 was 10 dB or more off, and no calibration had"
+                                + " followed by then.",
+                        "The next functional check of A-7, on 9 Mar 2020, failed; none before it is on record as"
+                                + " passed.",
+                        "The earphones P-7 were used on A-7, but are calibrated to A-8.",
+                        "The room Booth measured on 9 Mar 2020 44.5 dB at 500 Hz, where 40 dB are allowed.",
+                        "The record does not say in which room the test was made.",
+                        "The certificate of B. Hale ran out on 9 Mar 2020.",
+                        "The record names no audiologist or physician to whom B. Hale is responsible.",
+                        "The instrument A-9 is not on record.",
+                        "The record does not say with which earphones the test was made.",
+                        "The tester C. Rusk is not on record.");
     }
 
     @Test
@@ -145,7 +189,7 @@ class ValidityWordsTest {
         assertThat(ValidityWords.count(FlagCount.NONE)).isEmpty();
         assertThat(ValidityWords.count(new FlagCount(2, 1))).isEqualTo("2 doubts, 1 note");
         assertThat(ValidityWords.count(new FlagCount(0, 2))).isEqualTo("2 notes");
-        assertThat(FlagCount.of(ONE_OF_EACH)).isEqualTo(new FlagCount(11, 6));
+        assertThat(FlagCount.of(ONE_OF_EACH)).isEqualTo(new FlagCount(19, 11));
         assertThat(FlagCount.of(List.of()).isNone()).isTrue();
     }
 }

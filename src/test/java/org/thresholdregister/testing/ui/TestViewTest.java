@@ -14,6 +14,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.router.QueryParameters;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -54,7 +55,8 @@ class TestViewTest extends SpringBrowserlessTest {
     }
 
     private String shown(String path) {
-        UI.getCurrent().navigate(path);
+        String[] parts = path.split("\\?", 2);
+        UI.getCurrent().navigate(parts[0], QueryParameters.fromString(parts.length > 1 ? parts[1] : ""));
         return text();
     }
 
