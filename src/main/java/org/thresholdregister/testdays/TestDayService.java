@@ -351,8 +351,8 @@ public class TestDayService {
             day.changed(now);
         });
         plan.leftOut()
-                .forEach(left -> entityManager.persist(new StoredLeftOut(
-                        first.key(), known(byTest, left.due()).workerKey(), left)));
+                .forEach(left -> entityManager.persist(
+                        new StoredLeftOut(first.key(), known(byTest, left.due()).workerKey(), left)));
         auditTrail.record(
                 TestDayAction.TESTS_PROPOSED,
                 "test day",

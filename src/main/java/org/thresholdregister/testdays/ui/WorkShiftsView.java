@@ -87,8 +87,7 @@ class WorkShiftsView extends Div {
                         14,
                         row -> ListCell.text(
                                 row.departments().stream().map(Place::name).collect(Collectors.joining(", ")))),
-                ListColumn.unordered(
-                        "Single workers", 8, row -> ListCell.figures(Integer.toString(row.workers())))));
+                ListColumn.unordered("Single workers", 8, row -> ListCell.figures(Integer.toString(row.workers())))));
         if (mayChange) {
             columns.add(ListColumn.unordered(
                     "",
