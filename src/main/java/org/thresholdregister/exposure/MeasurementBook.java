@@ -24,29 +24,29 @@ class MeasurementBook {
 
     /** In order of time. */
     List<NoiseMeasurement> all(SiteScope scope) {
-        return with(ListQuery.of(entityManager, "StoredMeasurement m", "m.site", scope)
-                .all("m", "", tuple -> tuple.get(0, StoredMeasurement.class)));
+        return with(ListQuery.of(entityManager, "StoredNoiseMeasurement m", "m.site", scope)
+                .all("m", "", tuple -> tuple.get(0, StoredNoiseMeasurement.class)));
     }
 
     /** In order of time. */
     List<NoiseMeasurement> ofSubject(NoiseSubject subject, SiteScope scope) {
-        return with(ListQuery.of(entityManager, "StoredMeasurement m", "m.site", scope)
+        return with(ListQuery.of(entityManager, "StoredNoiseMeasurement m", "m.site", scope)
                 .where("m.site = ?", subject.site())
                 .where("m.subjectKind = ?", subject.kind())
                 .where("m.subjectName = ?", subject.name())
-                .all("m", "", tuple -> tuple.get(0, StoredMeasurement.class)));
+                .all("m", "", tuple -> tuple.get(0, StoredNoiseMeasurement.class)));
     }
 
     /** The measurement with this key, where its site is in the scope. */
     Optional<NoiseMeasurement> find(long key, SiteScope scope) {
-        return with(ListQuery.of(entityManager, "StoredMeasurement m", "m.site", scope)
+        return with(ListQuery.of(entityManager, "StoredNoiseMeasurement m", "m.site", scope)
                         .where("m.id = ?", key)
-                        .all("m", "", tuple -> tuple.get(0, StoredMeasurement.class)))
+                        .all("m", "", tuple -> tuple.get(0, StoredNoiseMeasurement.class)))
                 .stream()
                 .findFirst();
     }
 
-    private List<NoiseMeasurement> with(List<StoredMeasurement> stored) {
+    private List<NoiseMeasurement> with(List<StoredNoiseMeasurement> stored) {
         Map<Long, NoiseMeasurement.Withdrawal> withdrawn = new HashMap<>();
         entityManager
                 .createQuery("select w from StoredWithdrawal w", StoredWithdrawal.class)

@@ -121,7 +121,7 @@ public class NoiseService {
                 : Optional.empty();
         Optional<NoiseEntryProblem> problem = problemOf(measurement, worker);
         if (problem.isEmpty()) {
-            var stored = new StoredMeasurement(
+            var stored = new StoredNoiseMeasurement(
                     measurement, worker.map(StoredWorker::key), currentUser.username(), systemTime.instant());
             noise.add(stored);
             auditTrail.record(

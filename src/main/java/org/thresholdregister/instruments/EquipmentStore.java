@@ -76,7 +76,7 @@ public class EquipmentStore {
     }
 
     private List<TestRoom> rooms(String site) {
-        List<Entry<Facts.Measurement>> measurements = book.standing(StoredMeasurement.class);
+        List<Entry<Facts.Measurement>> measurements = book.standing(StoredRoomMeasurement.class);
         return book.standing(StoredRoom.class).stream()
                 .filter(room -> isUsedAt(site, room.facts().site()))
                 .map(room -> new TestRoom(

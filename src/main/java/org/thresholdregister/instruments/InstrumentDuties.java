@@ -71,7 +71,7 @@ class InstrumentDuties implements DutySource {
     }
 
     private void addRooms(SiteScope scope, LocalDate today, List<OpenDuty> duties) {
-        List<Entry<Facts.Measurement>> measurements = book.standing(StoredMeasurement.class);
+        List<Entry<Facts.Measurement>> measurements = book.standing(StoredRoomMeasurement.class);
         for (Entry<Facts.Room> room : book.standing(StoredRoom.class)) {
             boolean used = !room.facts().from().isAfter(today)
                     && room.facts().to().filter(last -> last.isBefore(today)).isEmpty();

@@ -58,7 +58,7 @@ public class InstrumentService {
                 of(units, StoredCalibration.class, Facts.Calibration::unit),
                 of(units, StoredCheck.class, Facts.Check::unit),
                 rooms,
-                of(rooms, StoredMeasurement.class, Facts.Measurement::room),
+                of(rooms, StoredRoomMeasurement.class, Facts.Measurement::room),
                 testers,
                 of(testers, StoredCertificate.class, Facts.Certificate::tester));
     }
@@ -95,7 +95,7 @@ public class InstrumentService {
                     case Facts.Calibration calibration -> new StoredCalibration(calibration, change, by, at);
                     case Facts.Check check -> new StoredCheck(check, change, by, at);
                     case Facts.Room room -> new StoredRoom(room, change, by, at);
-                    case Facts.Measurement measurement -> new StoredMeasurement(measurement, change, by, at);
+                    case Facts.Measurement measurement -> new StoredRoomMeasurement(measurement, change, by, at);
                     case Facts.Person person -> new StoredTester(person, change, by, at);
                     case Facts.Certificate certificate -> new StoredCertificate(certificate, change, by, at);
                 });

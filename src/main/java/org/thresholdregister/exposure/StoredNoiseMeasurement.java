@@ -27,7 +27,7 @@ import org.thresholdregister.core.noise.TimeWeightedAverage;
 @Entity
 @Table(name = "noise_measurement")
 @Immutable
-class StoredMeasurement {
+class StoredNoiseMeasurement {
 
     private enum ResultKind {
         LEVELS,
@@ -78,13 +78,13 @@ class StoredMeasurement {
     private Instant enteredAt;
 
     @SuppressWarnings("NullAway.Init")
-    protected StoredMeasurement() {}
+    protected StoredNoiseMeasurement() {}
 
     /**
      * @param worker key of the worker that it is about, where it is about one
      */
     @SuppressWarnings("NullAway.Init")
-    StoredMeasurement(NewMeasurement details, Optional<Long> worker, String enteredBy, Instant enteredAt) {
+    StoredNoiseMeasurement(NewMeasurement details, Optional<Long> worker, String enteredBy, Instant enteredAt) {
         this.site = details.subject().site();
         this.subjectKind = details.subject().kind();
         this.subjectName = details.subject().name();

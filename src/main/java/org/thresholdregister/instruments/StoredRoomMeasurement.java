@@ -9,7 +9,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Table(name = "room_measurement")
 @Immutable
-class StoredMeasurement extends StoredEntry<Facts.Measurement> {
+class StoredRoomMeasurement extends StoredEntry<Facts.Measurement> {
 
     private long roomId;
     private LocalDate measuredOn;
@@ -18,9 +18,9 @@ class StoredMeasurement extends StoredEntry<Facts.Measurement> {
     private String levels;
 
     @SuppressWarnings("NullAway.Init")
-    protected StoredMeasurement() {}
+    protected StoredRoomMeasurement() {}
 
-    StoredMeasurement(Facts.Measurement facts, Change change, String enteredBy, Instant enteredAt) {
+    StoredRoomMeasurement(Facts.Measurement facts, Change change, String enteredBy, Instant enteredAt) {
         super(change, enteredBy, enteredAt);
         roomId = facts.room();
         measuredOn = facts.day();
