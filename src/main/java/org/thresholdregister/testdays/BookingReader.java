@@ -56,6 +56,11 @@ class BookingReader {
                 .filter(day -> scope.includes(day.site()));
     }
 
+    StoredTestDay dayOf(StoredBooking booking) {
+        return Optional.ofNullable(entityManager.find(StoredTestDay.class, booking.dayKey()))
+                .orElseThrow();
+    }
+
     /** All days of the scope's sites, by date. */
     List<StoredTestDay> days(SiteScope scope) {
         return entityManager
@@ -113,8 +118,7 @@ class BookingReader {
         Map<Long, List<StoredBooking>> missed = missed(byKey.keySet());
         return stored.stream()
                 .map(booking -> {
-                    StoredTestDay day = days.computeIfAbsent(
-                            booking.dayKey(), key -> entityManager.getReference(StoredTestDay.class, key));
+                    StoredTestDay day = days.computeIfAbsent(booking.dayKey(), key -> dayOf(booking));
                     StoredWorker found = byKey.get(booking.workerKey());
                     if (found == null) {
                         throw new IllegalStateException("a booking whose worker is not in the register");
@@ -202,9 +206,6 @@ class BookingReader {
         LocalDate today = LocalDate.now(clock);
         return bookingsOfWorker(workerKey).stream()
                 .filter(booking -> booking.state().isExpected())
-                .anyMatch(booking -> !entityManager
-                        .getReference(StoredTestDay.class, booking.dayKey())
-                        .date()
-                        .isBefore(today));
+                .anyMatch(booking -> !dayOf(booking).date().isBefore(today));
     }
 }

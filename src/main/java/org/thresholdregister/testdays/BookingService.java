@@ -124,7 +124,7 @@ public class BookingService {
         if (!booking.state().isExpected()) {
             return BookingResult.SETTLED;
         }
-        StoredTestDay before = entityManager.getReference(StoredTestDay.class, booking.dayKey());
+        StoredTestDay before = reader.dayOf(booking);
         if (!before.site().equals(day.get().site())) {
             return BookingResult.ANOTHER_SITE;
         }
@@ -250,7 +250,7 @@ public class BookingService {
     }
 
     private StoredTestDay day(StoredBooking booking) {
-        return entityManager.getReference(StoredTestDay.class, booking.dayKey());
+        return reader.dayOf(booking);
     }
 
     private StoredWorker worker(StoredBooking booking) {

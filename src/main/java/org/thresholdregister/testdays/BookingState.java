@@ -34,8 +34,4 @@ public enum BookingState {
     static Set<BookingState> expected() {
         return EXPECTED;
     }
-
-    static Set<BookingState> holding() {
-        return HOLDING;
-    }
 }

@@ -1,6 +1,5 @@
 package org.thresholdregister.testdays;
 
-import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -23,13 +22,11 @@ public class BookingStore {
     /** @param place room or stand, as people are told it */
     public record NextTime(LocalDateTime at, String place) {}
 
-    private final EntityManager entityManager;
     private final BookingReader reader;
     private final WorkerStore workers;
     private final Clock clock;
 
-    BookingStore(EntityManager entityManager, BookingReader reader, WorkerStore workers, Clock clock) {
-        this.entityManager = entityManager;
+    BookingStore(BookingReader reader, WorkerStore workers, Clock clock) {
         this.reader = reader;
         this.workers = workers;
         this.clock = clock;
@@ -42,9 +39,7 @@ public class BookingStore {
                 .flatMap(worker -> reader.bookingsOfWorker(worker.key()).stream()
                         .filter(booking -> booking.state() == BookingState.CONFIRMED)
                         .map(booking -> {
-                            TestDay day = entityManager
-                                    .getReference(StoredTestDay.class, booking.dayKey())
-                                    .toTestDay();
+                            TestDay day = reader.dayOf(booking).toTestDay();
                             return new NextTime(day.date().atTime(booking.startsAt()), day.place());
                         })
                         .filter(time -> !time.at().toLocalDate().isBefore(today))

@@ -38,8 +38,4 @@ class CalendarLink {
     String uid() {
         return uid;
     }
-
-    Instant madeAt() {
-        return madeAt;
-    }
 }

@@ -83,10 +83,6 @@ class StoredTestDay {
         changed(now);
     }
 
-    void revise() {
-        revision++;
-    }
-
     /** Its people, or something else that a calendar tells of, changed. */
     final void changed(Instant now) {
         changedAt = now;

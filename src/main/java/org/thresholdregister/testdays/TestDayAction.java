@@ -5,7 +5,6 @@ import org.thresholdregister.platform.audit.AuditAction;
 /** What the audit trail says of test days. */
 enum TestDayAction implements AuditAction {
     TEST_DAY_PLANNED,
-    TEST_DAY_CHANGED,
     TEST_DAY_CANCELLED,
     TESTS_PROPOSED,
     TESTS_CONFIRMED,

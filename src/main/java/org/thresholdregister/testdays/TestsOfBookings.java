@@ -1,6 +1,5 @@
 package org.thresholdregister.testdays;
 
-import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,19 +15,12 @@ import org.thresholdregister.roster.WorkerStore;
 @Component
 class TestsOfBookings {
 
-    private final EntityManager entityManager;
     private final BookingReader reader;
     private final WorkerStore workers;
     private final AuditTrail auditTrail;
     private final Clock clock;
 
-    TestsOfBookings(
-            EntityManager entityManager,
-            BookingReader reader,
-            WorkerStore workers,
-            AuditTrail auditTrail,
-            Clock clock) {
-        this.entityManager = entityManager;
+    TestsOfBookings(BookingReader reader, WorkerStore workers, AuditTrail auditTrail, Clock clock) {
         this.reader = reader;
         this.workers = workers;
         this.auditTrail = auditTrail;
@@ -40,7 +32,7 @@ class TestsOfBookings {
     @Transactional(propagation = Propagation.MANDATORY)
     void signed(TestSigned signed) {
         for (StoredBooking booking : reader.bookingsOfWorker(signed.workerKey())) {
-            StoredTestDay day = entityManager.getReference(StoredTestDay.class, booking.dayKey());
+            StoredTestDay day = reader.dayOf(booking);
             LocalDate date = day.date();
             boolean open = booking.state().isExpected() || booking.state() == BookingState.NO_SHOW;
             if (open && date.equals(signed.testDate())) {

@@ -471,6 +471,24 @@ class TestDayServiceTest {
     }
 
     @Test
+    void everyChangeOfABookingMakesTheDayChangedSinceForCalendars() {
+        long key = day(TODAY, "06:00", "10:00", 1);
+        bookings.book(key, LocalTime.of(6, 0), "A", Occasion.ANNUAL);
+        long booked = booking(key, "A").key();
+        String before = changedAt(key);
+        clock.moveTo(TODAY.plusDays(1));
+        bookings.noShow(booked);
+        assertThat(changedAt(key)).isGreaterThan(before);
+    }
+
+    private String changedAt(long key) {
+        String changed =
+                jdbc.queryForObject("select cast(changed_at as varchar) from test_day where id = ?", String.class, key);
+        assertThat(changed).isNotNull();
+        return changed;
+    }
+
+    @Test
     void timesDuringABreakAreNotGiven() {
         PlannedDays result = days.plan(new NewTestDays(
                 "Mill",
