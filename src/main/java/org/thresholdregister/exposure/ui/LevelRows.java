@@ -22,7 +22,7 @@ class LevelRows extends Div {
     private final transient List<Row> rows = new ArrayList<>();
 
     LevelRows() {
-        addClassName("tr-form");
+        addClassName("tr-pairs");
         for (int i = 1; i <= ROWS; i++) {
             var row = new Row(Numbers.field("Level " + i + " (dBA)"), Numbers.field("Hours at level " + i));
             rows.add(row);

@@ -62,6 +62,10 @@ class NoiseView extends Div implements BeforeEnterObserver {
         int measured = (int)
                 places.stream().filter(place -> place.current().isPresent()).count();
         int loud = (int) places.stream().filter(NoisePlace::reachesActionLevel).count();
+        if (measured == 0) {
+            return new LeadSentence(
+                    "No noise is measured yet; until it is, the average that the roster gives for a worker counts.");
+        }
         int untold = places.stream().mapToInt(NoisePlace::untold).sum();
         int outside = overview.proposals().size();
         return new LeadSentence(Counted.of(measured, "place is", "places are") + " measured, " + loud
