@@ -25,14 +25,7 @@ public final class ConditionsOfTests {
     public static ConditionsOfTests read(FileSet files, LocalDate asOf, Intake intake)
             throws IOException, UnusableFileException {
         ConditionsOfTests conditions = new ConditionsOfTests();
-        if (files.audiograms().isPresent()) {
-            new AudiogramReader(asOf, intake.known(ExistingRecords.none()), ProblemSink.ignoring())
-                    .read(files.audiograms().get(), row -> {
-                        if (intake.keeps(Table.AUDIOGRAMS, row.line())) {
-                            conditions.add(row);
-                        }
-                    });
-        }
+        SecondReading.of(files, asOf, intake, conditions::add);
         return conditions;
     }
 

@@ -34,14 +34,7 @@ public final class MakingOfTests {
     public static MakingOfTests read(FileSet files, LocalDate asOf, Intake intake)
             throws IOException, UnusableFileException {
         var making = new MakingOfTests();
-        if (files.audiograms().isPresent()) {
-            new AudiogramReader(asOf, intake.known(ExistingRecords.none()), ProblemSink.ignoring())
-                    .read(files.audiograms().get(), row -> {
-                        if (intake.keeps(Table.AUDIOGRAMS, row.line())) {
-                            making.add(row);
-                        }
-                    });
-        }
+        SecondReading.of(files, asOf, intake, making::add);
         return making;
     }
 
